@@ -1,0 +1,44 @@
+package org.tautlog.joint.window;
+
+/**
+ * A closed range between two limits; a side without a limit is infinite.
+ *
+ * @param low least value that is inside, or negative infinity
+ * @param high greatest value that is inside, or positive infinity
+ */
+public record Band(double low, double high) {
+    public Band {
+        if (Double.isNaN(low) || Double.isNaN(high)) {
+            throw new IllegalArgumentException("limits are " + low + " and " + high + "; both must be numbers");
+        }
+        if (low > high) {
+            throw new IllegalArgumentException(
+                    "limits are upside down: low is " + low + ", high is " + high + "; low must not exceed high");
+        }
+    }
+
+    /** {@return a band without limits: everything is inside} */
+    public static Band open() {
+        return new Band(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Says whether a value keeps both limits.
+     *
+     * @param value any number; NaN is outside
+     * @return whether low &lt;= value &lt;= high
+     */
+    public boolean contains(double value) {
+        return value >= low && value <= high;
+    }
+
+    /** {@return whether there is a lower limit} */
+    public boolean hasLow() {
+        return low != Double.NEGATIVE_INFINITY;
+    }
+
+    /** {@return whether there is an upper limit} */
+    public boolean hasHigh() {
+        return high != Double.POSITIVE_INFINITY;
+    }
+}

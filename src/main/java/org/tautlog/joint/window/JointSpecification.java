@@ -1,0 +1,57 @@
+package org.tautlog.joint.window;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * What the plant released for one joint: identity, method, window, reading rule and the meaning of findings.
+ *
+ * @param name the joint's name; never blank
+ * @param version the released version, quoted in every verdict; never blank
+ * @param method snug torque and turn aimed at
+ * @param window the limits
+ * @param reading how curves are read
+ * @param consequences what findings mean where that differs from {@link FindingCode#usual()}
+ */
+public record JointSpecification(
+        String name,
+        String version,
+        TighteningMethod method,
+        Window window,
+        ReadingRule reading,
+        Map<FindingCode, Consequence> consequences) {
+    public JointSpecification {
+        if (name.isBlank() || version.isBlank()) {
+            throw new IllegalArgumentException(
+                    "name is '" + name + "', version is '" + version + "'; a specification needs both");
+        }
+        Objects.requireNonNull(method, "method");
+        Objects.requireNonNull(window, "window");
+        Objects.requireNonNull(reading, "reading");
+        consequences = Map.copyOf(consequences);
+    }
+
+    /**
+     * What a finding means under this specification.
+     *
+     * @param code the finding's code
+     * @return its consequence
+     */
+    public Consequence consequenceOf(FindingCode code) {
+        return consequences.getOrDefault(code, code.usual());
+    }
+
+    /**
+     * The same specification with other consequences.
+     *
+     * @param others consequences that replace the present ones code by code
+     * @return the changed specification
+     */
+    public JointSpecification withConsequences(Map<FindingCode, Consequence> others) {
+        var merged = new EnumMap<FindingCode, Consequence>(FindingCode.class);
+        merged.putAll(consequences);
+        merged.putAll(others);
+        return new JointSpecification(name, version, method, window, reading, merged);
+    }
+}

@@ -1,0 +1,15 @@
+/**
+ * The window: what a tightening must keep, how its curve is read, and what each finding means for the verdict.
+ *
+ * <p>Public types in reading order: {@link org.tautlog.joint.window.JointSpecification},
+ * {@link org.tautlog.joint.window.TighteningMethod}, {@link org.tautlog.joint.window.Window},
+ * {@link org.tautlog.joint.window.OnsetLimits}, {@link org.tautlog.joint.window.ReadingRule},
+ * {@link org.tautlog.joint.window.FindingCode}, {@link org.tautlog.joint.window.Consequence},
+ * {@link org.tautlog.joint.window.Band}.
+ *
+ * <p>May import: {@code joint}. Refuses to: read files; judge.
+ */
+@NullMarked
+package org.tautlog.joint.window;
+
+import org.jspecify.annotations.NullMarked;
