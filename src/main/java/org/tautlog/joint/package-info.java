@@ -1,5 +1,11 @@
 /**
- * Bolt, layers, materials and friction; stiffness, preload, yield and warm-up.
+ * Bolt, layers, materials and friction; stiffness, preload, yield and the torque-angle curve they lead to.
+ *
+ * <p>Read first {@link org.tautlog.joint.BoltedJoint} and what it is made of: {@link org.tautlog.joint.Bolt} with its
+ * {@link org.tautlog.joint.MetricThread}, {@link org.tautlog.joint.BoltSegment}s and
+ * {@link org.tautlog.joint.BoltMaterial} (or a {@link org.tautlog.joint.PropertyClass}), the clamped
+ * {@link org.tautlog.joint.Layer}s, {@link org.tautlog.joint.Friction}. Then the formulas:
+ * {@link org.tautlog.joint.Resilience}.
  *
  * <p>May import: nothing of ours. Refuses to: read or write files.
  */
