@@ -1,0 +1,20 @@
+package org.tautlog.signature;
+
+import java.util.Objects;
+
+/**
+ * Where the tool stopped: never the last sample, as the drive springs back.
+ *
+ * @param angleDeg angle at the stop, deg, on the recording's own axis
+ * @param torqueNm torque at the stop, N·m
+ * @param peakTorqueNm highest torque of the whole curve, N·m
+ * @param turnDeg angle at the stop less the angle of the snug point, deg
+ */
+public record FinalPoint(Feature angleDeg, Feature torqueNm, Feature peakTorqueNm, Feature turnDeg) {
+    public FinalPoint {
+        Objects.requireNonNull(angleDeg, "angleDeg");
+        Objects.requireNonNull(torqueNm, "torqueNm");
+        Objects.requireNonNull(peakTorqueNm, "peakTorqueNm");
+        Objects.requireNonNull(turnDeg, "turnDeg");
+    }
+}

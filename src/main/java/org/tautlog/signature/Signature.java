@@ -1,0 +1,32 @@
+package org.tautlog.signature;
+
+import java.util.Objects;
+
+/**
+ * What one curve says about its tightening, as computed; the recorded samples stay with the trace.
+ *
+ * @param samples how many samples the curve has
+ * @param prevailingTorqueNm torque of the free turning before seating, N·m
+ * @param snug the snug point
+ * @param elastic the elastic line
+ * @param onset the yield onset
+ * @param end the final point
+ */
+public record Signature(
+        int samples,
+        Feature prevailingTorqueNm,
+        SnugPoint snug,
+        ElasticLine elastic,
+        YieldOnset onset,
+        FinalPoint end) {
+    public Signature {
+        if (samples < 1) {
+            throw new IllegalArgumentException("samples is " + samples + "; a curve has at least 1");
+        }
+        Objects.requireNonNull(prevailingTorqueNm, "prevailingTorqueNm");
+        Objects.requireNonNull(snug, "snug");
+        Objects.requireNonNull(elastic, "elastic");
+        Objects.requireNonNull(onset, "onset");
+        Objects.requireNonNull(end, "end");
+    }
+}
