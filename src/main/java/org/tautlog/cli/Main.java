@@ -3,10 +3,8 @@ package org.tautlog.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 
 /** The one entry point of the program. */
-@Command(name = "tautlog", mixinStandardHelpOptions = true)
 public final class Main {
     private Main() {}
 
@@ -22,6 +20,18 @@ public final class Main {
     }
 
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        return new CommandLine(new Main()).setOut(out).setErr(err).execute(args);
+        var root = new RootCommand();
+        var line = new CommandLine(root)
+                .setOut(out)
+                .setErr(err)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler(Trouble::wrongWords)
+                .setExecutionExceptionHandler(
+                        (failure, command, words) -> Trouble.report(failure, command, root.debug()));
+        Help.complete(line);
+        int exitCode = line.execute(args);
+        out.flush();
+        err.flush();
+        return exitCode;
     }
 }

@@ -1,0 +1,46 @@
+package org.tautlog.cli;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import org.tautlog.report.SafetyNote;
+import picocli.CommandLine;
+
+/** Gives every command its exit codes, and each judging command the safety note, so that none can forget them. */
+final class Help {
+    private static final String SAFETY = "safety";
+    private static final int WIDTH = 100;
+
+    /** A command whose result somebody may rely on for a tightening. */
+    interface Judging {}
+
+    private Help() {}
+
+    static void complete(CommandLine root) {
+        for (var command : root.getSubcommands().values()) {
+            var usage = command.getCommandSpec().usageMessage().width(WIDTH);
+            if (usage.exitCodeList().isEmpty()) {
+                var codes = new LinkedHashMap<String, String>();
+                Arrays.stream(ExitCode.values())
+                        .forEach(code -> codes.put(Integer.toString(code.number()), code.meaning()));
+                usage.exitCodeListHeading("%nExit codes:%n").exitCodeList(codes);
+            }
+            if (command.getCommand() instanceof Judging) {
+                var keys = new ArrayList<>(command.getHelpSectionKeys());
+                keys.add(SAFETY);
+                command.setHelpSectionKeys(keys);
+                command.getHelpSectionMap().put(SAFETY, Help::safety);
+            }
+            complete(command);
+        }
+    }
+
+    private static String safety(CommandLine.Help help) {
+        return help.createHeading("%nSafety:%n")
+                + String.join(
+                        "",
+                        Arrays.stream(SafetyNote.TEXT.split("(?<=\\.) ", -1))
+                                .map(sentence -> "  " + sentence + System.lineSeparator())
+                                .toList());
+    }
+}

@@ -1,0 +1,68 @@
+package org.tautlog.cli;
+
+import java.io.Console;
+import java.io.PrintWriter;
+import me.tongfei.progressbar.DelegatingProgressBarConsumer;
+import me.tongfei.progressbar.ProgressBar;
+import me.tongfei.progressbar.ProgressBarBuilder;
+import org.jspecify.annotations.Nullable;
+
+/** Shows on a terminal how far a long run is; silent everywhere else, so that logs and pipes stay clean. */
+final class Progress implements AutoCloseable {
+    private final @Nullable ProgressBar bar;
+    private final PrintWriter err;
+
+    private Progress(@Nullable ProgressBar bar, PrintWriter err) {
+        this.bar = bar;
+        this.err = err;
+    }
+
+    static Progress onTerminal(String task, PrintWriter err) {
+        return on(task, err, isTerminal(System.console()));
+    }
+
+    static Progress on(String task, PrintWriter err, boolean terminal) {
+        if (!terminal) {
+            return new Progress(null, err);
+        }
+        var bar = new ProgressBarBuilder()
+                .setTaskName(task)
+                .setInitialMax(-1)
+                .setUpdateIntervalMillis(200)
+                .setConsumer(new DelegatingProgressBarConsumer(
+                        line -> {
+                            err.print('\r' + line);
+                            err.flush();
+                        },
+                        78))
+                .build();
+        return new Progress(bar, err);
+    }
+
+    void step() {
+        if (bar != null) {
+            bar.step();
+        }
+    }
+
+    @Override
+    public void close() {
+        if (bar != null) {
+            bar.close();
+            err.print('\r' + " ".repeat(78) + '\r');
+            err.flush();
+        }
+    }
+
+    /** From Java 22 on there is a console even where nobody sits at it, and only {@code isTerminal} tells. */
+    private static boolean isTerminal(@Nullable Console console) {
+        if (console == null) {
+            return false;
+        }
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (ReflectiveOperationException before22) {
+            return true;
+        }
+    }
+}

@@ -1,0 +1,55 @@
+package org.tautlog.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.NoSuchFileException;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+
+/** Tells a person what went wrong in one sentence; the stack trace only where it was asked for. */
+final class Trouble {
+    private Trouble() {}
+
+    static int wrongWords(ParameterException wrong, String... words) {
+        var command = wrong.getCommandLine();
+        command.getErr().println("tautlog: " + wrong.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(wrong, command.getErr());
+        command.getErr().println("See: " + command.getCommandSpec().qualifiedName() + " --help");
+        return ExitCode.WRONG_USE.number();
+    }
+
+    static int report(Exception failure, CommandLine command, boolean debug) {
+        var err = command.getErr();
+        if (failure instanceof Refusal refusal) {
+            err.println("tautlog: " + refusal.getMessage());
+        } else {
+            err.println("tautlog: " + sentence(failure) + (debug ? "" : "; run with --debug to see where"));
+        }
+        if (debug) {
+            failure.printStackTrace(err);
+        }
+        return (failure instanceof Refusal refusal ? refusal.exitCode() : ExitCode.FAILED).number();
+    }
+
+    private static String sentence(Throwable failure) {
+        if (failure instanceof UncheckedIOException && failure.getCause() instanceof IOException cause) {
+            return sentence(cause);
+        }
+        var message = String.valueOf(failure.getMessage());
+        if (failure instanceof NoSuchFileException) {
+            return "there is no file " + message;
+        }
+        if (failure instanceof AccessDeniedException) {
+            return "the file system denies access to " + message;
+        }
+        if (failure instanceof FileAlreadyExistsException) {
+            return message + " exists and is not a folder";
+        }
+        if (failure instanceof IOException || failure instanceof IllegalArgumentException) {
+            return message;
+        }
+        return "the program failed (" + failure.getClass().getSimpleName() + ": " + message + ")";
+    }
+}

@@ -1,0 +1,93 @@
+package org.tautlog.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.NoSuchFileException;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+class MainTest {
+    @Test
+    void the_version_is_the_builds() {
+        var run = CommandLineRun.of("--version");
+        assertEquals(0, run.exitCode());
+        assertTrue(run.out().matches("tautlog \\d+\\.\\d+\\.\\d+\\R"), run.out());
+    }
+
+    @Test
+    void help_goes_to_the_output_and_names_the_way_on() {
+        var run = CommandLineRun.of("--help");
+        assertEquals(0, run.exitCode());
+        assertTrue(run.out().contains("tautlog COMMAND --help"), run.out());
+        assertEquals("", run.err());
+    }
+
+    @Test
+    void an_unknown_word_is_wrong_use_told_in_two_lines() {
+        var run = CommandLineRun.of("--colour");
+        assertEquals(2, run.exitCode());
+        assertEquals("", run.out());
+        assertTrue(run.err().startsWith("tautlog: Unknown option: '--colour'"), run.err());
+        assertTrue(run.err().contains("See: tautlog --help"), run.err());
+    }
+
+    @Test
+    void a_failure_is_one_sentence_and_with_debug_a_stack_trace() {
+        var failure = new UncheckedIOException(new NoSuchFileException("shift.csv"));
+        assertEquals(
+                "tautlog: there is no file shift.csv; run with --debug to see where",
+                told(failure, false).strip());
+        assertTrue(told(failure, true).contains("at " + MainTest.class.getName()), told(failure, true));
+    }
+
+    @Test
+    void a_refusal_says_its_sentence_and_nothing_of_debugging() {
+        var text = told(Refusal.wrongUse("no joint specification"), false);
+        assertEquals("tautlog: no joint specification", text.strip());
+    }
+
+    @Test
+    void a_program_failure_is_told_apart_from_tightenings_that_do_not_conform() {
+        var line = new CommandLine(new Empty()).setErr(new PrintWriter(new StringWriter()));
+        assertEquals(4, Trouble.report(new IllegalStateException("x"), line, false));
+        assertEquals(2, Trouble.report(Refusal.wrongUse("x"), line, false));
+        assertEquals(3, Trouble.report(Refusal.nothingRead("x"), line, false));
+    }
+
+    @Test
+    void progress_is_silent_where_nobody_sits_at_a_terminal() {
+        var err = new StringWriter();
+        try (var progress = Progress.on("reading", new PrintWriter(err), false)) {
+            progress.step();
+        }
+        assertEquals("", err.toString());
+    }
+
+    @Test
+    void progress_leaves_a_clean_line_behind() {
+        var err = new StringWriter();
+        try (var progress = Progress.on("reading", new PrintWriter(err), true)) {
+            progress.step();
+        }
+        assertTrue(err.toString().contains("reading"), err.toString());
+        assertTrue(err.toString().endsWith("\r"), err.toString());
+        assertFalse(err.toString().contains("\n"), err.toString());
+    }
+
+    private static String told(Exception failure, boolean debug) {
+        var err = new StringWriter();
+        var writer = new PrintWriter(err);
+        Trouble.report(failure, new CommandLine(new Empty()).setErr(writer), debug);
+        writer.flush();
+        return err.toString();
+    }
+
+    @Command(name = "empty")
+    private static final class Empty {}
+}
