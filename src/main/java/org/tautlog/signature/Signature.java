@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param elastic the elastic line
  * @param onset the yield onset
  * @param end the final point
+ * @param marks what else the curve shows
  */
 public record Signature(
         int samples,
@@ -18,7 +19,8 @@ public record Signature(
         SnugPoint snug,
         ElasticLine elastic,
         YieldOnset onset,
-        FinalPoint end) {
+        FinalPoint end,
+        CurveMarks marks) {
     public Signature {
         if (samples < 1) {
             throw new IllegalArgumentException("samples is " + samples + "; a curve has at least 1");
@@ -28,5 +30,6 @@ public record Signature(
         Objects.requireNonNull(elastic, "elastic");
         Objects.requireNonNull(onset, "onset");
         Objects.requireNonNull(end, "end");
+        Objects.requireNonNull(marks, "marks");
     }
 }

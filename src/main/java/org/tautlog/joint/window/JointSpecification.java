@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param method snug torque and turn aimed at
  * @param window the limits
  * @param reading how curves are read
+ * @param faults from where on the shape of a curve counts as a fault
  * @param consequences what findings mean where that differs from {@link FindingCode#usual()}
  */
 public record JointSpecification(
@@ -20,6 +21,7 @@ public record JointSpecification(
         TighteningMethod method,
         Window window,
         ReadingRule reading,
+        FaultRule faults,
         Map<FindingCode, Consequence> consequences) {
     public JointSpecification {
         if (name.isBlank() || version.isBlank()) {
@@ -29,7 +31,28 @@ public record JointSpecification(
         Objects.requireNonNull(method, "method");
         Objects.requireNonNull(window, "window");
         Objects.requireNonNull(reading, "reading");
+        Objects.requireNonNull(faults, "faults");
         consequences = Map.copyOf(consequences);
+    }
+
+    /**
+     * A specification with the usual fault rules.
+     *
+     * @param name the joint's name; never blank
+     * @param version the released version; never blank
+     * @param method snug torque and turn aimed at
+     * @param window the limits
+     * @param reading how curves are read
+     * @param consequences what findings mean where that differs from {@link FindingCode#usual()}
+     */
+    public JointSpecification(
+            String name,
+            String version,
+            TighteningMethod method,
+            Window window,
+            ReadingRule reading,
+            Map<FindingCode, Consequence> consequences) {
+        this(name, version, method, window, reading, FaultRule.withDefaults(), consequences);
     }
 
     /**
@@ -52,6 +75,16 @@ public record JointSpecification(
         var merged = new EnumMap<FindingCode, Consequence>(FindingCode.class);
         merged.putAll(consequences);
         merged.putAll(others);
-        return new JointSpecification(name, version, method, window, reading, merged);
+        return new JointSpecification(name, version, method, window, reading, faults, merged);
+    }
+
+    /**
+     * The same specification with other fault rules.
+     *
+     * @param others the fault rules
+     * @return the changed specification
+     */
+    public JointSpecification withFaults(FaultRule others) {
+        return new JointSpecification(name, version, method, window, reading, others, consequences);
     }
 }

@@ -4,7 +4,7 @@
  * <p>Public types in reading order: {@link org.tautlog.joint.window.JointSpecification},
  * {@link org.tautlog.joint.window.TighteningMethod}, {@link org.tautlog.joint.window.Window},
  * {@link org.tautlog.joint.window.OnsetLimits}, {@link org.tautlog.joint.window.ReadingRule},
- * {@link org.tautlog.joint.window.FindingCode}, {@link org.tautlog.joint.window.Consequence},
+ * {@link org.tautlog.joint.window.FaultRule}, {@link org.tautlog.joint.window.FindingCode}, {@link org.tautlog.joint.window.Consequence},
  * {@link org.tautlog.joint.window.Band}.
  *
  * <p>May import: {@code joint}. Refuses to: read files; judge.
