@@ -1,5 +1,8 @@
 /**
- * All that comes from the plant's files: log layouts, reading and sniffing, provenance, rejects, joint-specification files; the log writer beside the reader.
+ * All that comes from the plant's files: reading logs with their provenance and rejects, and the log writer beside the
+ * reader. How logs lie: {@code intake.layout}.
+ *
+ * <p>Public types in reading order: {@link org.tautlog.intake.LogWriter}, {@link org.tautlog.intake.Packing}.
  *
  * <p>May import: joint, trace, problem. Refuses to: judge.
  */

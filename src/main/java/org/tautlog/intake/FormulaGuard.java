@@ -1,0 +1,29 @@
+package org.tautlog.intake;
+
+/**
+ * Keeps a spreadsheet from evaluating a text cell as a formula, so that the reader gives back the very text.
+ *
+ * <p>A text that begins with {@code = + - @}, with a wide form of one of these or with an apostrophe is written with
+ * one apostrophe before it; reading drops an apostrophe that stands before one of these signs. A foreign
+ * {@code 'abc} stays as it is. Numbers are no text and are never guarded.
+ *
+ * <p>Source: OWASP, "CSV Injection", for the signs; the wide forms from memory.
+ */
+final class FormulaGuard {
+    private static final char APOSTROPHE = '\'';
+    private static final String SIGNS = "=+-@'\uff1d\uff0b\uff0d\uff20";
+
+    private FormulaGuard() {}
+
+    static String guard(String text) {
+        return beginsWithSign(text, 0) ? APOSTROPHE + text : text;
+    }
+
+    static String unguard(String cell) {
+        return !cell.isEmpty() && cell.charAt(0) == APOSTROPHE && beginsWithSign(cell, 1) ? cell.substring(1) : cell;
+    }
+
+    private static boolean beginsWithSign(String text, int at) {
+        return text.length() > at && SIGNS.indexOf(text.charAt(at)) >= 0;
+    }
+}
