@@ -1,5 +1,6 @@
 package org.tautlog.joint;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -41,6 +42,24 @@ public record Bolt(
      */
     public double freeLengthMm() {
         return segments.stream().mapToDouble(BoltSegment::lengthMm).sum();
+    }
+
+    /**
+     * The sections that may yield: each segment with the diameter that rules its strength, and the first engaged thread,
+     * half a nominal diameter long.
+     *
+     * @return the free segments in order, then the engaged thread
+     */
+    public List<BoltSegment> strengthSections() {
+        var sections = new ArrayList<BoltSegment>();
+        for (var segment : segments)
+            sections.add(
+                    segment.form() == BoltSegment.Form.SHANK
+                            ? segment
+                            : new BoltSegment(segment.lengthMm(), thread.stressDiameterMm(), BoltSegment.Form.THREAD));
+        sections.add(new BoltSegment(
+                Resilience.engagedLengthMm(thread), thread.stressDiameterMm(), BoltSegment.Form.THREAD));
+        return sections;
     }
 
     /**

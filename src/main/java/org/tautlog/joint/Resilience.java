@@ -30,10 +30,15 @@ public final class Resilience {
         var d = thread.nominalMm();
         return bolt.headForm().substituteLengthShare() * d / (modulusMPa * thread.nominalAreaMm2())
                 + freeLengthMmPerN(bolt)
-                + ENGAGED_THREAD_SHARE * d / (modulusMPa * thread.rootAreaMm2())
+                + engagedLengthMm(thread) / (modulusMPa * thread.rootAreaMm2())
                 + engagement.mate().substituteLengthShare()
                         * d
                         / (engagement.youngsModulusMPa() * thread.nominalAreaMm2());
+    }
+
+    /** The length of engaged thread that still stretches like free thread. */
+    static double engagedLengthMm(MetricThread thread) {
+        return ENGAGED_THREAD_SHARE * thread.nominalMm();
     }
 
     /**

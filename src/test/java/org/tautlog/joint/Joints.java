@@ -22,7 +22,7 @@ public final class Joints {
                 List.of(BoltSegment.shank(380, 8.2)),
                 PropertyClass.CLASS_10_9.material(M10),
                 HeadForm.SOCKET,
-                14.63,
+                17,
                 11,
                 new Engagement(Engagement.Mate.NUT, 205_000));
         return new BoltedJoint(

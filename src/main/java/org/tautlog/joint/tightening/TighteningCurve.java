@@ -1,0 +1,287 @@
+package org.tautlog.joint.tightening;
+
+import org.tautlog.joint.BoltedJoint;
+import org.tautlog.joint.Require;
+import org.tautlog.joint.TorqueForm;
+import org.tautlog.joint.TorquePreload;
+
+/**
+ * Torque, preload and plastic stretch over the angle that the head is turned, through seating, elastic and yield zones.
+ *
+ * <pre>
+ * theta(F) = 360/P (F (delta_S + delta_P) + s(F) + u_p(F)) + F phi      deg
+ * T(F)     = T_prev + F lever                                           N·m
+ *
+ * s  seating closure (Seating), mm        u_p  plastic stretch (YieldSteps), mm
+ * phi  twist of the shank by the thread's torque, deg/N (WindUp)
+ * </pre>
+ *
+ * Angle 0 is the first contact of the parts; the elastic origin lies a little later, where the straight line of the elastic
+ * zone would start. Friction stays as it is while turning. The knee is sharp, where a real one is round; past the uniform
+ * elongation a real bolt necks and this curve does not.
+ *
+ * <p>Source: one turn draws bolt and joint together by one pitch (common practice); the parts' own sources beside each.
+ */
+public final class TighteningCurve {
+    private static final double NMM_PER_NM = 1000;
+    private static final double CLOSE_ENOUGH_DEG = 1e-9;
+    private static final int MOST_ROUNDS = 200;
+
+    private final double degPerMm;
+    private final double resilienceMmPerN;
+    private final double leverNmPerN;
+    private final double threadLeverNmPerN;
+    private final double twistDegPerN;
+    private final double prevailingTorqueNm;
+    private final Seating seating;
+    private final YieldSteps steps;
+    private final double heldN;
+    private final double snugPreloadN;
+    private final double turnDeg;
+
+    private TighteningCurve(Tightening tightening) {
+        var joint = tightening.joint();
+        var bolt = joint.bolt();
+        var friction = joint.friction();
+        degPerMm = 360 / bolt.thread().pitchMm();
+        resilienceMmPerN = joint.resilienceMmPerN();
+        leverNmPerN = TorquePreload.leverMm(bolt, friction, TorqueForm.ADDED_TERMS) / NMM_PER_NM;
+        threadLeverNmPerN =
+                TorquePreload.threadLeverMm(bolt.thread(), friction.threadMu(), TorqueForm.ADDED_TERMS) / NMM_PER_NM;
+        twistDegPerN = threadLeverNmPerN * WindUp.shankDegPerNm(bolt);
+        prevailingTorqueNm = tightening.prevailingTorqueNm();
+        seating = tightening.seating();
+        steps = YieldSteps.turning(bolt, friction.threadMu(), tightening.torsionRule());
+        heldN = steps.heldN();
+        snugPreloadN = preloadNAtTorque(tightening.snugTorqueNm());
+        turnDeg = tightening.turnDeg();
+        if (snugPreloadN >= steps.firstN())
+            throw new IllegalArgumentException("snugTorqueNm is " + tightening.snugTorqueNm()
+                    + "; it must be below the torque at first yield, " + firstYieldTorqueNm() + " N·m");
+    }
+
+    /**
+     * Works out the curve of one tightening.
+     *
+     * @param tightening the joint and how it is tightened
+     * @return its curve
+     * @throws IllegalArgumentException when the bolt yields before the snug torque is reached
+     */
+    public static TighteningCurve of(Tightening tightening) {
+        return new TighteningCurve(tightening);
+    }
+
+    /**
+     * The head's angle at a preload on the way up.
+     *
+     * @param preloadN N; from 0 to the highest that the bolt can hold
+     * @return deg from first contact
+     */
+    public double headAngleDeg(double preloadN) {
+        return degPerMm * (preloadN * resilienceMmPerN + seating.closedMm(preloadN) + steps.stretchMm(preloadN))
+                + preloadN * twistDegPerN;
+    }
+
+    /**
+     * The preload at an angle.
+     *
+     * @param headAngleDeg deg from first contact
+     * @return N; 0 before first contact
+     */
+    public double preloadN(double headAngleDeg) {
+        Require.finite("headAngleDeg", headAngleDeg);
+        if (headAngleDeg <= 0) return 0;
+        if (Double.isFinite(heldN) && headAngleDeg(heldN) <= headAngleDeg) return heldN;
+        var low = 0.0;
+        var high = Math.min(headAngleDeg / elasticDegPerN(), heldN);
+        var preloadN = Math.min(Math.max(0, headAngleDeg - elasticOriginDeg()) / elasticDegPerN(), high);
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            var missDeg = headAngleDeg(preloadN) - headAngleDeg;
+            if (Math.abs(missDeg) < CLOSE_ENOUGH_DEG) break;
+            if (missDeg > 0) high = preloadN;
+            else low = preloadN;
+            var newton = preloadN - missDeg / slopeDegPerN(preloadN);
+            preloadN = newton > low && newton < high ? newton : (low + high) / 2;
+        }
+        return preloadN;
+    }
+
+    /**
+     * The torque at an angle.
+     *
+     * @param headAngleDeg deg from first contact
+     * @return N·m; the prevailing torque before first contact
+     */
+    public double torqueNm(double headAngleDeg) {
+        return torqueNmAtPreload(preloadN(headAngleDeg));
+    }
+
+    /**
+     * The torque at a preload.
+     *
+     * @param preloadN N
+     * @return N·m
+     */
+    public double torqueNmAtPreload(double preloadN) {
+        return prevailingTorqueNm + preloadN * leverNmPerN;
+    }
+
+    /**
+     * The preload at a torque on the way up.
+     *
+     * @param torqueNm N·m
+     * @return N; 0 up to the prevailing torque
+     */
+    public double preloadNAtTorque(double torqueNm) {
+        return Math.max(0, torqueNm - prevailingTorqueNm) / leverNmPerN;
+    }
+
+    /**
+     * The part of the torque in the shank at a preload, without prevailing torque.
+     *
+     * @param preloadN N
+     * @return N·m
+     */
+    public double shankTorqueNm(double preloadN) {
+        return preloadN * threadLeverNmPerN;
+    }
+
+    /**
+     * How far the shank is twisted at a preload.
+     *
+     * @param preloadN N
+     * @return deg
+     */
+    public double shankTwistDeg(double preloadN) {
+        return preloadN * twistDegPerN;
+    }
+
+    /**
+     * The bolt's plastic stretch at an angle.
+     *
+     * @param headAngleDeg deg from first contact
+     * @return mm; at least 0
+     */
+    public double plasticStretchMm(double headAngleDeg) {
+        var preloadN = preloadN(headAngleDeg);
+        if (preloadN < steps.firstN()) return 0;
+        var drawnMm = (headAngleDeg - preloadN * twistDegPerN) / degPerMm;
+        return Math.max(0, drawnMm - preloadN * resilienceMmPerN - seating.closedMm(preloadN));
+    }
+
+    /**
+     * The largest plastic strain of any section at an angle.
+     *
+     * @param headAngleDeg deg from first contact
+     * @return a share (0.01 is 1 %)
+     */
+    public double plasticStrain(double headAngleDeg) {
+        return steps.largestStrain(preloadN(headAngleDeg), plasticStretchMm(headAngleDeg));
+    }
+
+    /**
+     * Where the straight line of the elastic zone would start at zero preload.
+     *
+     * @return deg from first contact
+     */
+    public double elasticOriginDeg() {
+        return seating.closureMm() * degPerMm;
+    }
+
+    /**
+     * The slope of preload over the head's angle in the elastic zone, the shank's twist included.
+     *
+     * @return N/deg; a little less than {@link BoltedJoint#preloadPerDegN}
+     */
+    public double preloadRateNPerDeg() {
+        return 1 / elasticDegPerN();
+    }
+
+    /**
+     * The slope of torque over the head's angle in the elastic zone.
+     *
+     * @return N·m/deg
+     */
+    public double torqueRateNmPerDeg() {
+        return leverNmPerN / elasticDegPerN();
+    }
+
+    /**
+     * The preload at the snug torque.
+     *
+     * @return N
+     */
+    public double snugPreloadN() {
+        return snugPreloadN;
+    }
+
+    /**
+     * The head's angle at the snug torque.
+     *
+     * @return deg from first contact
+     */
+    public double snugAngleDeg() {
+        return headAngleDeg(snugPreloadN);
+    }
+
+    /**
+     * The head's angle at the end of the turn.
+     *
+     * @return deg from first contact
+     */
+    public double finalAngleDeg() {
+        return snugAngleDeg() + turnDeg;
+    }
+
+    /**
+     * The preload at which the bolt starts to yield while turning.
+     *
+     * @return N
+     */
+    public double firstYieldPreloadN() {
+        return steps.firstN();
+    }
+
+    /**
+     * The angle at which the bolt starts to yield.
+     *
+     * @return deg from first contact
+     */
+    public double firstYieldAngleDeg() {
+        return headAngleDeg(steps.firstN());
+    }
+
+    /**
+     * The torque at which the bolt starts to yield.
+     *
+     * @return N·m
+     */
+    public double firstYieldTorqueNm() {
+        return torqueNmAtPreload(steps.firstN());
+    }
+
+    /**
+     * Where the turn ends.
+     *
+     * @return the end state
+     */
+    public Tightened atEnd() {
+        var endDeg = finalAngleDeg();
+        var preloadN = preloadN(endDeg);
+        return new Tightened(
+                preloadN,
+                torqueNmAtPreload(preloadN),
+                shankTorqueNm(preloadN),
+                plasticStretchMm(endDeg),
+                plasticStrain(endDeg),
+                preloadN / steps.firstN());
+    }
+
+    private double elasticDegPerN() {
+        return degPerMm * resilienceMmPerN + twistDegPerN;
+    }
+
+    private double slopeDegPerN(double preloadN) {
+        return elasticDegPerN() + degPerMm * (seating.slopeMmPerN(preloadN) + steps.slopeMmPerN(preloadN));
+    }
+}
