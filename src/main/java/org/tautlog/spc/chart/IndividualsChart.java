@@ -21,7 +21,8 @@ import org.tautlog.spc.Sample;
  * <ul>
  *   <li>A moving range counts only where both its values were kept.
  *   <li>Values that are all equal, fewer than 3, or not finite give no limits but a reason.
- *   <li>Where the lag-1 autocorrelation r lies above its noise bound, sigma is divided by sqrt(1 - r).
+ *   <li>Where the lag-1 autocorrelation r, from differences, lies above its noise bound, a moving-range sigma is divided by
+ *       sqrt(1 - r); it needs 20 values.
  * </ul>
  *
  * Source: NIST/SEMATECH e-Handbook 6.3.2.2; widening: from memory, for a first-order autoregressive series.
@@ -90,7 +91,7 @@ public final class IndividualsChart {
             if (!(shortSigma > 0))
                 return Answer.missing(
                         Reason.NO_SPREAD, "more than half of the values repeat, so the chosen spread estimate is 0");
-            var neighbours = Autocorrelation.of(values).orThrow();
+            var neighbours = Autocorrelation.ofDifferences(values).found().orElse(Autocorrelation.none());
             double factor = options.neighbours() == IndividualsOptions.Neighbours.WIDEN
                             && options.spread() != IndividualsSpread.STANDARD_DEVIATION
                             && options.spread() != IndividualsSpread.MEDIAN_DEVIATION
