@@ -64,8 +64,8 @@ record Overall(
         double upper = 0;
         for (double k : distances) {
             estimate += normal.survivalProbability(k);
-            lower += ToleranceFactor.fractionBeyond(k, indices.n(), 1 - tail);
-            upper += ToleranceFactor.fractionBeyond(k, indices.n(), tail);
+            lower += ToleranceFactor.fractionBeyond(k, indices.n(), tail);
+            upper += ToleranceFactor.fractionBeyond(k, indices.n(), 1 - tail);
         }
         var bounds = new Interval(Math.min(lower, estimate), Math.min(1, upper), options.confidence());
         return new FractionOutside(counted, Math.min(1, estimate), bounds, Shape.NORMAL);

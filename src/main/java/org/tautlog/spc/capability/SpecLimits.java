@@ -70,6 +70,6 @@ public record SpecLimits(@Nullable Double lower, @Nullable Double upper) {
      * @param value the value
      */
     public boolean outside(double value) {
-        return lower != null && value < lower || upper != null && value > upper;
+        return (lower != null && value < lower) || (upper != null && value > upper);
     }
 }

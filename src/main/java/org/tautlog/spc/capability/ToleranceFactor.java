@@ -41,7 +41,7 @@ public final class ToleranceFactor {
         return solve(t -> distribution(t, n - 1, delta) - confidence, delta) / root;
     }
 
-    /** Bound on the share beyond a limit that lies k standard deviations from the mean; large tail gives the lower bound. */
+    /** Bound on the share beyond a limit k standard deviations from the mean; a small tail gives the lower bound. */
     static double fractionBeyond(double k, int n, double tail) {
         double root = Math.sqrt(n);
         double delta = solve(d -> tail - distribution(k * root, n - 1, d), k * root);

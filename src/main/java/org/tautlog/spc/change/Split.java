@@ -8,12 +8,12 @@ import org.tautlog.spc.Sample;
 /**
  * The best split of a series into two means by least squares, with its p value and confidence set.
  *
- * <pre>
+ * <pre>{@code
  * t = sqrt((n - 2) SSB / RSS) at the best split, z = normal value with t's tail probability, divided by the
  *     autocorrelation's mean factor
  * p = z f(z) ((1 - 1/z^2) ln((1 - h)^2 / h^2) + 4 / z^2),  h = shortest segment / n
  * confidence set: splits with (n / 2) ln(RSS / RSS best) <= -ln(1 - sqrt(confidence)) meanFactor^2
- * </pre>
+ * }</pre>
  *
  * SSB, RSS: sums of squares between and within the two parts; f: density of the standard normal.
  *
@@ -23,7 +23,6 @@ import org.tautlog.spc.Sample;
  */
 record Split(int index, int earliest, int latest, double pValue, Autocorrelation neighbours) {
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
-    private static final int LEAST_FOR_AUTOCORRELATION = 20;
 
     static Split best(Sample sample, ChangeOptions options) {
         int n = sample.size();
@@ -40,9 +39,7 @@ record Split(int index, int earliest, int latest, double pValue, Autocorrelation
             if (between[k] > between[best]) best = k;
         }
         var rest = residuals(sample, best);
-        var neighbours = n < LEAST_FOR_AUTOCORRELATION
-                ? Autocorrelation.none()
-                : Autocorrelation.of(rest).found().orElse(Autocorrelation.none());
+        var neighbours = Autocorrelation.ofDifferences(sample.toArray()).found().orElse(Autocorrelation.none());
         double factor = neighbours.meanFactor();
         double within = 0;
         for (double r : rest) within += r * r;

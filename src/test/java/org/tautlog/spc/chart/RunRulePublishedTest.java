@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
@@ -35,7 +36,7 @@ class RunRulePublishedTest {
     @MethodSource("series")
     void each_series_breaks_its_own_rules_and_no_other(CSVRecord row) {
         var watch = new RunRuleWatch(RunRule.nelson());
-        var found = new EnumMap<RunRule, TreeSet<Integer>>(RunRule.class);
+        var found = new EnumMap<RunRule, Set<Integer>>(RunRule.class);
         int place = 0;
         for (double z : numbers(row.get("z"))) {
             place++;
@@ -82,7 +83,7 @@ class RunRulePublishedTest {
                 .toArray();
     }
 
-    private static Map<RunRule, TreeSet<Integer>> expected(String text) {
+    private static Map<RunRule, Set<Integer>> expected(String text) {
         return Arrays.stream(text.split(";", -1))
                 .filter(part -> !part.isBlank())
                 .map(part -> part.split(":", -1))
