@@ -1,0 +1,37 @@
+package org.tautlog.line;
+
+/**
+ * What one tool does with one bolt: the released method, and what comes between.
+ *
+ * @param snugNm torque shown at which the snug stage ends, N·m
+ * @param turnDeg turn past the snug point at which the tool stops, deg
+ * @param slipAtTurnDeg turn past the snug point at which the socket slips; infinite where it does not
+ * @param slipDeg how far it slips, deg
+ * @param lastTurnDeg turn past the snug point at which the recording breaks off; infinite where it does not
+ * @param stickShare how far the torque at which the bolt breaks loose lies above, and that at which it sticks again
+ *     below, its smooth torque, a share; 0 for a bolt that turns smoothly
+ */
+record Programme(
+        double snugNm, double turnDeg, double slipAtTurnDeg, double slipDeg, double lastTurnDeg, double stickShare) {
+    private static final double NEVER = Double.POSITIVE_INFINITY;
+
+    static Programme released() {
+        return new Programme(FenwaterEngine.METHOD.snugTorqueNm(), FenwaterEngine.METHOD.turnDeg(), NEVER, 0, NEVER, 0);
+    }
+
+    Programme withTurnDeg(double other) {
+        return new Programme(snugNm, other, slipAtTurnDeg, slipDeg, lastTurnDeg, stickShare);
+    }
+
+    Programme withSlip(double atTurnDeg, double byDeg) {
+        return new Programme(snugNm, turnDeg, atTurnDeg, byDeg, lastTurnDeg, stickShare);
+    }
+
+    Programme recordedTo(double lastDeg) {
+        return new Programme(snugNm, turnDeg, slipAtTurnDeg, slipDeg, lastDeg, stickShare);
+    }
+
+    Programme withStick(double share) {
+        return new Programme(snugNm, turnDeg, slipAtTurnDeg, slipDeg, lastTurnDeg, share);
+    }
+}

@@ -1,0 +1,92 @@
+package org.tautlog.line;
+
+import java.util.Arrays;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.sampling.distribution.SharedStateContinuousSampler;
+import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
+import org.tautlog.trace.Curve;
+
+/** Takes the samples that a tool's sensors show, at the recorder's own rate and resolution. */
+final class Recorder {
+    private static final double ANGLE_STEP_DEG = 0.5;
+    private static final double TIME_STEP_S = 0.002;
+    private static final double TORQUES_PER_NM = 100;
+    private static final double ANGLES_PER_DEG = 10;
+    private static final double TIMES_PER_S = 1000;
+
+    private final Spindle spindle;
+    private final SharedStateContinuousSampler noise;
+    private double[] angleDeg = new double[2048];
+    private double[] torqueNm = new double[2048];
+    private double[] timeS = new double[2048];
+    private int[] stage = new int[2048];
+    private int size;
+    private double lastAngleDeg;
+    private double lastTorqueNm;
+    private long lastMark;
+
+    Recorder(Spindle spindle, UniformRandomProvider random) {
+        this.spindle = spindle;
+        noise = ZigguratSampler.NormalizedGaussian.of(random);
+        lastMark = Long.MIN_VALUE;
+    }
+
+    /** Shows the recorder where the tool is; it takes as many samples as fall between the last call and this one. */
+    void see(double seconds, double toolDeg, double trueNm, int stageNumber) {
+        if (spindle.sampling() == Sampling.TWO_MILLISECONDS) {
+            long mark = Math.round(seconds / TIME_STEP_S - 0.25);
+            if (mark != lastMark) {
+                lastMark = mark;
+                keep(seconds, toolDeg, trueNm, stageNumber);
+            }
+        } else if (lastMark == Long.MIN_VALUE) {
+            lastMark = 0;
+            keep(seconds, toolDeg, trueNm, stageNumber);
+        } else {
+            keepCrossed(seconds, toolDeg, trueNm, stageNumber);
+        }
+        lastAngleDeg = toolDeg;
+        lastTorqueNm = trueNm;
+    }
+
+    private void keepCrossed(double seconds, double toolDeg, double trueNm, int stageNumber) {
+        while (toolDeg >= (lastMark + 1) * ANGLE_STEP_DEG) {
+            keepAtMark(++lastMark, seconds, toolDeg, trueNm, stageNumber);
+        }
+        while (toolDeg <= (lastMark - 1) * ANGLE_STEP_DEG) {
+            keepAtMark(--lastMark, seconds, toolDeg, trueNm, stageNumber);
+        }
+    }
+
+    private void keepAtMark(long mark, double seconds, double toolDeg, double trueNm, int stageNumber) {
+        double markDeg = mark * ANGLE_STEP_DEG;
+        double share = (markDeg - lastAngleDeg) / (toolDeg - lastAngleDeg);
+        keep(seconds, markDeg, lastTorqueNm + share * (trueNm - lastTorqueNm), stageNumber);
+    }
+
+    private void keep(double seconds, double toolDeg, double trueNm, int stageNumber) {
+        if (size == angleDeg.length) {
+            angleDeg = Arrays.copyOf(angleDeg, 2 * size);
+            torqueNm = Arrays.copyOf(torqueNm, 2 * size);
+            timeS = Arrays.copyOf(timeS, 2 * size);
+            stage = Arrays.copyOf(stage, 2 * size);
+        }
+        angleDeg[size] = rounded(toolDeg, ANGLES_PER_DEG);
+        torqueNm[size] = rounded(spindle.shownNm(trueNm) + spindle.noiseNm() * noise.sample(), TORQUES_PER_NM);
+        timeS[size] = rounded(seconds, TIMES_PER_S);
+        stage[size] = stageNumber;
+        size++;
+    }
+
+    /** What was recorded; times only where the recorder goes by time. */
+    Curve curve() {
+        var curve = Curve.of(Arrays.copyOf(angleDeg, size), Arrays.copyOf(torqueNm, size))
+                .withStages(Arrays.copyOf(stage, size));
+        return spindle.sampling() == Sampling.TWO_MILLISECONDS ? curve.withTimeS(Arrays.copyOf(timeS, size)) : curve;
+    }
+
+    /** Rounded to so many parts of one, never to minus zero. */
+    private static double rounded(double value, double partsOfOne) {
+        return Math.round(value * partsOfOne) / partsOfOne;
+    }
+}
