@@ -20,7 +20,7 @@ final class Seeds {
     }
 
     static UniformRandomProvider stream(long seed, Use use, long... place) {
-        long mixed = mix(seed, use.ordinal());
+        long mixed = mix(seed, use.name().hashCode());
         for (long part : place) {
             mixed = mix(mixed, part);
         }

@@ -4,7 +4,9 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -34,7 +36,7 @@ public final class SimulatedLine {
 
     private final int engines;
     private final long seed;
-    private final List<List<Spindle>> spindles;
+    private final Map<Station, List<Spindle>> spindles = new EnumMap<>(Station.class);
 
     private SimulatedLine(int engines, long seed) {
         if (engines < 1) {
@@ -42,9 +44,9 @@ public final class SimulatedLine {
         }
         this.engines = engines;
         this.seed = seed;
-        spindles = Stream.of(Station.values())
-                .map(station -> station.spindles(seed))
-                .toList();
+        for (var station : Station.values()) {
+            spindles.put(station, station.spindles(seed));
+        }
     }
 
     /**
@@ -108,7 +110,7 @@ public final class SimulatedLine {
     private List<Attempt> attempts(Station station, int spindle, int engine, OffsetDateTime start) {
         int bolt = station.bolt(spindle);
         var fault = ShiftPlan.ofEngine(engine, seed).at(engine, bolt);
-        var tool = spindles.get(station.ordinal()).get(spindle);
+        var tool = Objects.requireNonNull(spindles.get(station)).get(spindle);
         if (fault == Fault.TRANSDUCER_OUT_OF_SCALE) {
             tool = tool.withGain(tool.gain() * Bench.OUT_OF_SCALE);
         }

@@ -44,7 +44,7 @@ enum Station {
     List<Spindle> spindles(long seed) {
         var spindles = new Spindle[SPINDLES];
         for (int i = 0; i < SPINDLES; i++) {
-            spindles[i] = spindle(i, Seeds.stream(seed, Seeds.Use.SPINDLE, ordinal(), i));
+            spindles[i] = spindle(i, Seeds.stream(seed, Seeds.Use.SPINDLE, bolt(i)));
         }
         return List.of(spindles);
     }

@@ -1,0 +1,95 @@
+package org.tautlog.spc;
+
+/**
+ * How much each value resembles the one before it.
+ *
+ * <pre>
+ * plain:             r = sum (x[i] - mean)(x[i+1] - mean) / sum (x[i] - mean)^2
+ * from differences:  r = 1 + 2 r(d),  d[i] = x[i+1] - x[i],  r(d) their plain autocorrelation
+ * </pre>
+ *
+ * <p>In bolts, friction and lots change slowly, so neighbours resemble each other; the moving range then understates the
+ * spread and limits must widen. A single jump or a drift also raises the plain coefficient, and limits widened by it would
+ * hide the very change; charts therefore use the one from differences, which a jump hardly touches. Only a coefficient above
+ * its noise bound widens limits.
+ *
+ * <p>Source: plain r as in NIST StRD univariate; the rest from memory, for a first-order autoregressive series, where the
+ * differences have r(d) = -(1 - r) / 2; noise bounds by Bartlett's formula.
+ *
+ * @param lagOne the coefficient r, from -1 to 1
+ * @param noiseBound what an independent series exceeds once in 20 times, one-sided
+ * @param n how many values it rests on
+ */
+public record Autocorrelation(double lagOne, double noiseBound, int n) {
+    /** No widening of limits goes beyond what this coefficient asks for; nearer to 1 the series is a drift. */
+    private static final double LARGEST_ALLOWED = 0.95;
+
+    private static final double ONE_IN_20 = 1.645;
+    private static final int LEAST_FOR_DIFFERENCES = 20;
+
+    /** Checks the ranges. */
+    public Autocorrelation {
+        if (!(Math.abs(lagOne) <= 1))
+            throw new IllegalArgumentException("lagOne is " + lagOne + "; a correlation lies from -1 to 1");
+        if (!(noiseBound >= 0))
+            throw new IllegalArgumentException("noiseBound is " + noiseBound + "; it must not be negative");
+    }
+
+    /**
+     * Measures a series by the plain coefficient.
+     *
+     * @param values the values in time order, at least 3, not all equal
+     * @return the coefficient, or why there is none
+     */
+    public static Answer<Autocorrelation> of(double[] values) {
+        return Sample.varying(values, 3, "a lag-1 autocorrelation")
+                .map(sample -> new Autocorrelation(plain(sample), ONE_IN_20 / Math.sqrt(sample.size()), sample.size()));
+    }
+
+    /**
+     * Measures a series by its differences, so that jumps and drifts hardly count.
+     *
+     * @param values the values in time order, at least 20, whose differences are not all equal
+     * @return the coefficient, or why there is none
+     */
+    public static Answer<Autocorrelation> ofDifferences(double[] values) {
+        return Sample.of(values, LEAST_FOR_DIFFERENCES, "a lag-1 autocorrelation from differences")
+                .flatMap(sample -> {
+                    var steps = new double[sample.size() - 1];
+                    for (int i = 0; i < steps.length; i++) steps[i] = sample.at(i + 1) - sample.at(i);
+                    return Sample.varying(steps, 3, "a lag-1 autocorrelation from differences");
+                })
+                .map(steps -> {
+                    int n = steps.size() + 1;
+                    double r = Math.max(-1, Math.min(1, 1 + 2 * plain(steps)));
+                    return new Autocorrelation(r, ONE_IN_20 * Math.sqrt(2.0 / n), n);
+                });
+    }
+
+    /** {@return no autocorrelation: what a chart uses that cannot allow for it} */
+    public static Autocorrelation none() {
+        return new Autocorrelation(0, 1, 0);
+    }
+
+    private static double plain(Sample sample) {
+        double mean = sample.mean();
+        double together = 0;
+        for (int i = 0; i + 1 < sample.size(); i++) together += (sample.at(i) - mean) * (sample.at(i + 1) - mean);
+        return Math.max(-1, Math.min(1, together / sample.sumOfSquares()));
+    }
+
+    /** {@return the coefficient where it lies above its noise bound, else 0; never above 0.95} */
+    public double allowed() {
+        return lagOne > noiseBound ? Math.min(lagOne, LARGEST_ALLOWED) : 0;
+    }
+
+    /** {@return the factor on a moving-range sigma for limits of single values: 1 / sqrt(1 - r)} */
+    public double movingRangeFactor() {
+        return 1 / Math.sqrt(1 - allowed());
+    }
+
+    /** {@return the factor on the limits of means and of exponentially weighted means: sqrt((1 + r) / (1 - r))} */
+    public double meanFactor() {
+        return Math.sqrt((1 + allowed()) / (1 - allowed()));
+    }
+}

@@ -1,0 +1,35 @@
+package org.tautlog.spc.capability;
+
+import org.tautlog.spc.Answer;
+
+/**
+ * A process capability study. Cp and Cpk foretell what the process can do and need control; Pp and Ppk say what it did.
+ *
+ * @param n how many values
+ * @param mean their mean
+ * @param shortSigma standard deviation from neighbour to neighbour or within subgroups
+ * @param overallSd standard deviation of all values
+ * @param spec the limits
+ * @param stability the word on control
+ * @param normality the test of normality, or why there is none
+ * @param shape the distribution that the indices rest on
+ * @param cp index of short-term spread, or why there is none
+ * @param cpk index of the nearer limit with short-term spread, or why there is none
+ * @param pp index of overall spread, or why there is none
+ * @param ppk index of the nearer limit with overall spread, or why there is none
+ * @param outside the share beyond the limits, or why there is none
+ */
+public record Capability(
+        int n,
+        double mean,
+        double shortSigma,
+        double overallSd,
+        SpecLimits spec,
+        Stability stability,
+        Answer<AndersonDarling> normality,
+        Shape shape,
+        Answer<CapabilityIndex> cp,
+        Answer<CapabilityIndex> cpk,
+        Answer<CapabilityIndex> pp,
+        Answer<CapabilityIndex> ppk,
+        Answer<FractionOutside> outside) {}

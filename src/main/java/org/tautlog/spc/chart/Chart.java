@@ -1,0 +1,52 @@
+package org.tautlog.spc.chart;
+
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntFunction;
+
+/**
+ * A drawn chart: points in time order, each with its limits.
+ *
+ * @param kind what is plotted
+ * @param points the points in time order
+ */
+public record Chart(ChartKind kind, List<ChartPoint> points) {
+    /** Copies the list. */
+    public Chart {
+        points = List.copyOf(points);
+    }
+
+    /** {@return the points that break a rule, in time order} */
+    public List<ChartPoint> signals() {
+        return points.stream().filter(ChartPoint::signals).toList();
+    }
+
+    /** The same chart with its places counted from another start: the first moving range belongs to the second value. */
+    Chart from(int start) {
+        return new Chart(
+                kind,
+                points.stream()
+                        .map(p -> new ChartPoint(
+                                p.index() + start, p.value(), p.lower(), p.centre(), p.upper(), p.n(), p.broken()))
+                        .toList());
+    }
+
+    /** Limits of one point and the standard deviation that its run rules count in. */
+    record Lines(double lower, double centre, double upper, double sigma, int n) {
+        boolean beyond(double value) {
+            return value > upper || value < lower;
+        }
+    }
+
+    static Chart draw(ChartKind kind, double[] values, IntFunction<Lines> linesAt, Set<RunRule> rules) {
+        var watch = new RunRuleWatch(rules);
+        var points = new ChartPoint[values.length];
+        for (int i = 0; i < values.length; i++) {
+            var lines = linesAt.apply(i);
+            double z = lines.sigma() > 0 ? (values[i] - lines.centre()) / lines.sigma() : 0;
+            var broken = watch.next(z, lines.beyond(values[i]));
+            points[i] = new ChartPoint(i, values[i], lines.lower(), lines.centre(), lines.upper(), lines.n(), broken);
+        }
+        return new Chart(kind, List.of(points));
+    }
+}

@@ -1,0 +1,14 @@
+/**
+ * Control charts of one stream: limits from data (phase 1) kept as plain records, and those limits held against new data
+ * (phase 2).
+ *
+ * <p>Read in this order: {@link org.tautlog.spc.chart.IndividualsChart}, {@link org.tautlog.spc.chart.RunRule}, {@link
+ * org.tautlog.spc.chart.Chart}, {@link org.tautlog.spc.chart.PhaseOne}, then the other charts. Index and count start at
+ * 0 in {@code index} and at 1 in sentences.
+ *
+ * <p>May import: {@code spc}. Refuses to: pool streams, alter data, or leave out a point without saying so.
+ */
+@NullMarked
+package org.tautlog.spc.chart;
+
+import org.jspecify.annotations.NullMarked;
