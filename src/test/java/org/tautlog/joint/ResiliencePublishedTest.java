@@ -8,6 +8,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.tautlog.joint.LayerShape.Cone;
 
 /**
@@ -45,7 +46,7 @@ class ResiliencePublishedTest {
     }
 
     @Test
-    @DisplayName("Budynas 8-22: steel over cast iron gives 1379 MN/m, joint constant 0.253")
+    @DisplayName("Budynas 8-22: steel over cast iron gives 1379 MN/m")
     void steel_over_cast_iron_in_budynas_22() {
         assertEquals(1379, stiffness(stack(12, 18, layer(20, 207), layer(25, 100))), 1);
     }
@@ -84,6 +85,16 @@ class ResiliencePublishedTest {
     @DisplayName("Shigley 9th ed. example 8-4: 5/8 in-11 bolt gives 5.21 Mlbf/in (from memory)")
     void bolt_by_segments_in_shigley() {
         assertEquals(5.21, boltStiffness(30, area(0.75, 0.3068), area(0.75, 0.226)), 0.005);
+    }
+
+    /** Source: Shigley, 10th ed., table 8-12 (values cut off after three digits): 1/2 in-13 bolt, steel, grip 2, 3 and 4 in. */
+    @ParameterizedTest(name = "Shigley table 8-12: grip {0} in: joint constant {1}")
+    @CsvSource({"2,0.168", "3,0.136", "4,0.114"})
+    void joint_constant_over_grip(double grip, double constant) {
+        var threaded = 0.75;
+        var bolt = boltStiffness(30, area(grip - threaded, Math.PI / 4 * 0.25), area(threaded, 0.1419));
+        var members = stiffness(stack(0.5, 0.75, layer(grip, 30)));
+        assertEquals(constant, bolt / (bolt + members), 0.001);
     }
 
     private static double stiffness(BoltedJoint joint) {
