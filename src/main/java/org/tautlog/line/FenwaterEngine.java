@@ -15,6 +15,7 @@ import org.tautlog.joint.LayerShape;
 import org.tautlog.joint.MetricThread;
 import org.tautlog.joint.PropertyClass;
 import org.tautlog.joint.window.Band;
+import org.tautlog.joint.window.FaultRule;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.joint.window.OnsetLimits;
 import org.tautlog.joint.window.ReadingRule;
@@ -41,6 +42,7 @@ public final class FenwaterEngine {
     /** Thickness of the washer under the head, mm. */
     public static final double WASHER_MM = 2.5;
 
+    private static final String SERIAL_PREFIX = "FW-";
     private static final MetricThread THREAD = MetricThread.of("M10x1.5");
     private static final double SHANK_MM = 8.2;
     private static final double SHANK_LENGTH_MM = 378;
@@ -99,7 +101,8 @@ public final class FenwaterEngine {
                 new OnsetLimits(
                         new Band(270.0, Double.POSITIVE_INFINITY), new Band(330.0, Double.POSITIVE_INFINITY), 0.15));
         return new JointSpecification(
-                "Fenwater through-bolt M10", "3", METHOD, window, ReadingRule.withDefaults(), Map.of());
+                        "Fenwater through-bolt M10", "3", METHOD, window, ReadingRule.withDefaults(), Map.of())
+                .withFaults(FaultRule.withDefaults().withRundownDeg(new Band(1000, 1350)));
     }
 
     /**
@@ -109,6 +112,17 @@ public final class FenwaterEngine {
      * @return such as {@code FW-000001}
      */
     public static String serial(int number) {
-        return String.format(Locale.ROOT, "FW-%06d", number);
+        return SERIAL_PREFIX + String.format(Locale.ROOT, "%06d", number);
+    }
+
+    /**
+     * The number of an engine.
+     *
+     * @param serial its serial
+     * @return 1 for the first engine
+     * @throws NumberFormatException where the serial is none of this engine's
+     */
+    public static int number(String serial) {
+        return Integer.parseInt(serial.substring(SERIAL_PREFIX.length()));
     }
 }
