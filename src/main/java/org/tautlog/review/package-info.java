@@ -1,7 +1,13 @@
 /**
- * Everything that needs peers: shift review, engine dossier, containment, causes.
+ * Everything that needs peers: one shift seen as a whole, its streams (station and spindle) compared and charted, and the
+ * tightenings that a person must look at.
  *
- * <p>May import: archive and below, spc. Refuses to: format.
+ * <p>Public types in reading order: {@link org.tautlog.review.ShiftReviewer} (takes judgements one by one),
+ * {@link org.tautlog.review.ShiftReview} (what it found), {@link org.tautlog.review.Listed},
+ * {@link org.tautlog.review.StreamSummary}, {@link org.tautlog.review.StreamChart}, {@link org.tautlog.review.Change},
+ * {@link org.tautlog.review.FindingTally}, {@link org.tautlog.review.FirstAction}.
+ *
+ * <p>May import: judge, signature, spc, joint, trace, problem. Refuses to: format, read or write files, alter a verdict.
  */
 @NullMarked
 package org.tautlog.review;

@@ -1,0 +1,73 @@
+package org.tautlog.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+import org.tautlog.signature.Feature;
+import org.tautlog.signature.Signature;
+
+/** The numbers of a signature, each with the one name and the one rounding that JSON and CSV share. */
+enum SignatureField {
+    PREVAILING_TORQUE("prevailingTorqueNm", Digits.TORQUE),
+    SNUG_ANGLE("snugAngleDeg", Digits.ANGLE),
+    SNUG_TORQUE("snugTorqueNm", Digits.TORQUE),
+    TURN("turnDeg", Digits.ANGLE),
+    FINAL_TORQUE("finalTorqueNm", Digits.TORQUE),
+    PEAK_TORQUE("peakTorqueNm", Digits.TORQUE),
+    TORQUE_RATE("torqueRateNmPerDeg", Digits.RATE),
+    ELASTIC_ORIGIN("elasticOriginDeg", Digits.ANGLE),
+    YIELD_ONSET_ANGLE("yieldOnsetAngleDeg", Digits.ANGLE),
+    YIELD_ONSET_TORQUE("yieldOnsetTorqueNm", Digits.TORQUE),
+    MIN_GRADIENT_RATIO("minGradientRatio", Digits.RATIO),
+    FINAL_GRADIENT_RATIO("finalGradientRatio", Digits.RATIO),
+    PAST_ONSET("pastOnsetDeg", Digits.ANGLE);
+
+    /** Decimals written: finer than any uncertainty, coarse enough to read. */
+    private static final class Digits {
+        private static final int TORQUE = 3;
+        private static final int ANGLE = 2;
+        private static final int RATE = 5;
+        private static final int RATIO = 3;
+    }
+
+    private final String key;
+    private final int decimals;
+
+    SignatureField(String key, int decimals) {
+        this.key = key;
+        this.decimals = decimals;
+    }
+
+    String key() {
+        return key;
+    }
+
+    /** The number as it is written, empty where the curve does not give it. */
+    Optional<BigDecimal> written(Signature signature) {
+        var feature = feature(signature);
+        return feature.isFound() ? Optional.of(rounded(feature.number(), decimals)) : Optional.empty();
+    }
+
+    static BigDecimal rounded(double value, int decimals) {
+        var number = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        return number.scale() < 0 ? number.setScale(0) : number;
+    }
+
+    private Feature feature(Signature signature) {
+        return switch (this) {
+            case PREVAILING_TORQUE -> signature.prevailingTorqueNm();
+            case SNUG_ANGLE -> signature.snug().angleDeg();
+            case SNUG_TORQUE -> signature.snug().torqueNm();
+            case TURN -> signature.end().turnDeg();
+            case FINAL_TORQUE -> signature.end().torqueNm();
+            case PEAK_TORQUE -> signature.end().peakTorqueNm();
+            case TORQUE_RATE -> signature.elastic().torqueRateNmPerDeg();
+            case ELASTIC_ORIGIN -> signature.elastic().originDeg();
+            case YIELD_ONSET_ANGLE -> signature.onset().angleDeg();
+            case YIELD_ONSET_TORQUE -> signature.onset().torqueNm();
+            case MIN_GRADIENT_RATIO -> signature.onset().minGradientRatio();
+            case FINAL_GRADIENT_RATIO -> signature.onset().finalGradientRatio();
+            case PAST_ONSET -> signature.onset().pastOnsetDeg();
+        };
+    }
+}

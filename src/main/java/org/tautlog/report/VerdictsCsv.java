@@ -1,0 +1,93 @@
+package org.tautlog.report;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.tautlog.judge.Finding;
+import org.tautlog.judge.Judgement;
+
+/**
+ * One row a tightening, for a spreadsheet: commas, quotes only where needed, UTF-8 without a byte-order mark, decimal
+ * points. A text cell that a spreadsheet would take for a formula gets an apostrophe in front. The program's own words are
+ * plain ASCII here (Nm, not N·m), so that a spreadsheet that guesses the encoding wrongly still shows them.
+ */
+public final class VerdictsCsv implements Closeable {
+    private static final String FORMULA_STARTS = "=+-@\t\r\n";
+
+    private final CSVPrinter printer;
+
+    /**
+     * Starts a file with its header row.
+     *
+     * @param out where to write; closed with this
+     * @throws IOException where it cannot be written
+     */
+    public VerdictsCsv(Appendable out) throws IOException {
+        printer = new CSVPrinter(out, CSVFormat.RFC4180);
+        printer.printRecord(header());
+    }
+
+    /**
+     * Adds one tightening.
+     *
+     * @param judgement the verdict on it
+     * @throws IOException where it cannot be written
+     */
+    public void add(Judgement judgement) throws IOException {
+        var identity = judgement.identity();
+        var time = identity.time();
+        var cells = new ArrayList<Object>();
+        cells.add(judgement.verdict().word());
+        cells.add(text(identity.serial()));
+        cells.add(text(identity.bolt()));
+        cells.add(text(identity.station()));
+        cells.add(text(identity.spindle()));
+        cells.add(identity.attempt());
+        cells.add(time == null ? "" : Times.iso(time));
+        cells.add(text(identity.boltLot()));
+        cells.add(judgement.findings().stream()
+                .map(finding -> finding.code().word())
+                .distinct()
+                .collect(Collectors.joining(" ")));
+        cells.add(text(judgement.findings().stream().map(Finding::message).collect(Collectors.joining("; "))));
+        for (var field : SignatureField.values()) {
+            cells.add(field.written(judgement.signature())
+                    .map(number -> number.toPlainString())
+                    .orElse(""));
+        }
+        cells.add(judgement.signature().onset().endState().word());
+        cells.add(judgement.signature().samples());
+        cells.add(text(judgement.specificationName()));
+        cells.add(text(judgement.specificationVersion()));
+        cells.add(text(judgement.source().file()));
+        cells.add(judgement.source().line());
+        cells.add(judgement.source().sha256());
+        printer.printRecord(cells);
+    }
+
+    @Override
+    public void close() throws IOException {
+        printer.close(true);
+    }
+
+    private static List<String> header() {
+        return Stream.of(
+                        Stream.of("verdict", "serial", "bolt", "station", "spindle", "attempt", "time", "boltLot"),
+                        Stream.of("findings", "messages"),
+                        Stream.of(SignatureField.values()).map(SignatureField::key),
+                        Stream.of("endState", "samples", "specification", "specificationVersion"),
+                        Stream.of("file", "line", "sha256"))
+                .flatMap(names -> names)
+                .toList();
+    }
+
+    private static String text(String cell) {
+        var plain = cell.replace("N·m", "Nm");
+        return !plain.isEmpty() && FORMULA_STARTS.indexOf(plain.charAt(0)) >= 0 ? '\'' + plain : plain;
+    }
+}

@@ -1,0 +1,58 @@
+package org.tautlog.report.chart;
+
+import java.awt.Dimension;
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import org.apache.batik.dom.GenericDOMImplementation;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.batik.svggen.SVGIDGenerator;
+import org.jfree.chart.JFreeChart;
+
+/** Draws a chart as an SVG element that can stand in a page beside others: own ids, text as text, no colours of its own. */
+final class Svg {
+    private static final int DECIMALS = 1;
+
+    private Svg() {}
+
+    static String of(JFreeChart chart, int width, int height, String id, String description) {
+        var document = GenericDOMImplementation.getDOMImplementation()
+                .createDocument("http://www.w3.org/2000/svg", "svg", null);
+        var context = SVGGeneratorContext.createDefault(document);
+        context.setComment("");
+        context.setPrecision(DECIMALS);
+        context.setEmbeddedFontsOn(false);
+        context.setIDGenerator(new SVGIDGenerator() {
+            private int count;
+
+            @Override
+            public String generateID(String prefix) {
+                return id + '-' + count++;
+            }
+        });
+        var graphics = new SVGGraphics2D(context, false);
+        graphics.setSVGCanvasSize(new Dimension(width, height));
+        chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
+        var root = graphics.getRoot();
+        root.setAttributeNS(null, "viewBox", "0 0 " + width + ' ' + height);
+        root.setAttributeNS(null, "role", "img");
+        root.setAttributeNS(null, "aria-label", description);
+        var text = new StringWriter();
+        try {
+            graphics.stream(root, text, true, false);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return Ink.named(tidied(text.toString()));
+    }
+
+    /** Without prolog, comments and the blanks between elements: half the size, and fit to stand inside HTML. */
+    private static String tidied(String svg) {
+        return svg.substring(svg.indexOf("<svg"))
+                .replaceAll("<!--.*?-->", "")
+                .replaceAll(">\\s+<", "><")
+                .strip();
+    }
+}

@@ -1,0 +1,13 @@
+/**
+ * Charts as small self-contained SVG: one trace against its peers, one control chart.
+ *
+ * <p>Public types in reading order: {@link org.tautlog.report.chart.TraceChart},
+ * {@link org.tautlog.report.chart.ControlChart}.
+ *
+ * <p>May import: review and below; alone in the house it sees JFreeChart, AWT and Batik. Refuses to: compute, or fix a
+ * colour: the page's style decides by custom properties, so that one drawing serves light, dark and paper.
+ */
+@NullMarked
+package org.tautlog.report.chart;
+
+import org.jspecify.annotations.NullMarked;

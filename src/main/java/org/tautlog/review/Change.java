@@ -1,0 +1,29 @@
+package org.tautlog.review;
+
+import java.util.Objects;
+import org.tautlog.spc.change.ChangePoint;
+import org.tautlog.trace.TraceIdentity;
+
+/**
+ * A level that moved within the shift: what, where, since when, by how much.
+ *
+ * @param stream where
+ * @param feature what
+ * @param point sizes and bounds; its places count in the stream's chart
+ * @param first the first tightening after the change, at its likeliest place
+ * @param alike how many streams of the same station moved the same way at about the same time, this one included
+ * @param ofStreams how many streams that station has
+ */
+public record Change(
+        Stream stream, ChartedFeature feature, ChangePoint point, TraceIdentity first, int alike, int ofStreams) {
+    public Change {
+        Objects.requireNonNull(stream, "stream");
+        Objects.requireNonNull(feature, "feature");
+        Objects.requireNonNull(point, "point");
+        Objects.requireNonNull(first, "first");
+        if (alike < 1 || alike > ofStreams) {
+            throw new IllegalArgumentException(
+                    "alike is " + alike + " of " + ofStreams + " streams; it must lie from 1 to that");
+        }
+    }
+}

@@ -1,0 +1,109 @@
+package org.tautlog.review;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.tautlog.spc.Sample;
+import org.tautlog.spc.change.ChangeOptions;
+import org.tautlog.spc.change.ChangePoint;
+import org.tautlog.spc.change.Changes;
+
+/**
+ * Levels that moved within a shift. Before the search a value far out is drawn in to {@value #REACH} robust standard
+ * deviations from the median, so that one wild tightening neither fakes nor hides a change; the level of proof is shared
+ * among all series searched (Bonferroni).
+ */
+final class LevelChanges {
+    private static final double REACH = 5;
+    /** Turns a median absolute deviation into the standard deviation of a normal. */
+    private static final double TO_SIGMA = 1.4826;
+
+    private static final int SHORTEST_SEGMENT = 8;
+    private static final double SIGNIFICANCE = 0.01;
+
+    private LevelChanges() {}
+
+    static int searched(List<StreamChart> charts) {
+        return (int) charts.stream()
+                .filter(chart -> chart.values().size() >= 2 * SHORTEST_SEGMENT)
+                .count();
+    }
+
+    static List<Change> in(List<StreamChart> charts) {
+        var options = new ChangeOptions(SHORTEST_SEGMENT, 0.95, SIGNIFICANCE / Math.max(1, searched(charts)));
+        var found = new ArrayList<Change>();
+        for (var chart : charts) {
+            Changes.allOfMean(drawnIn(chart.values()), options)
+                    .found()
+                    .ifPresent(points -> points.forEach(point -> found.add(change(chart, point))));
+        }
+        return found.stream()
+                .map(change -> withAlike(change, found, charts))
+                .sorted(Comparator.comparingDouble(change -> change.point().pValue()))
+                .toList();
+    }
+
+    private static Change change(StreamChart chart, ChangePoint point) {
+        return new Change(
+                chart.stream(), chart.feature(), point, chart.tightenings().get(point.index()), 1, 1);
+    }
+
+    private static Change withAlike(Change change, List<Change> all, List<StreamChart> charts) {
+        int alike = (int) all.stream()
+                .filter(other -> alike(change, other, charts))
+                .map(Change::stream)
+                .distinct()
+                .count();
+        int streams = (int) charts.stream()
+                .map(StreamChart::stream)
+                .filter(stream -> stream.station().equals(change.stream().station()))
+                .distinct()
+                .count();
+        return new Change(change.stream(), change.feature(), change.point(), change.first(), alike, streams);
+    }
+
+    private static boolean alike(Change one, Change other, List<StreamChart> charts) {
+        return one.feature() == other.feature()
+                && one.stream().station().equals(other.stream().station())
+                && Math.signum(one.point().size().value())
+                        == Math.signum(other.point().size().value())
+                && (one.equals(other) || overlap(one, other, charts));
+    }
+
+    /** Two changes are of one time where the first tightenings after each may have been of the same moment. */
+    private static boolean overlap(Change one, Change other, List<StreamChart> charts) {
+        var a = chart(one, charts).tightenings();
+        var b = chart(other, charts).tightenings();
+        var oneFrom = a.get(one.point().earliest()).time();
+        var oneTo = a.get(one.point().latest()).time();
+        var otherFrom = b.get(other.point().earliest()).time();
+        var otherTo = b.get(other.point().latest()).time();
+        return oneFrom != null
+                && oneTo != null
+                && otherFrom != null
+                && otherTo != null
+                && !oneFrom.isAfter(otherTo)
+                && !otherFrom.isAfter(oneTo);
+    }
+
+    private static StreamChart chart(Change change, List<StreamChart> charts) {
+        return charts.stream()
+                .filter(chart -> chart.stream().equals(change.stream()) && chart.feature() == change.feature())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static double[] drawnIn(List<Double> values) {
+        var numbers = values.stream().mapToDouble(Double::doubleValue).toArray();
+        Sample.varying(numbers, 2 * SHORTEST_SEGMENT, "a search for changes")
+                .found()
+                .filter(sample -> sample.medianDeviation() > 0)
+                .ifPresent(sample -> {
+                    double reach = REACH * TO_SIGMA * sample.medianDeviation();
+                    for (int i = 0; i < numbers.length; i++) {
+                        numbers[i] = Math.max(sample.median() - reach, Math.min(sample.median() + reach, numbers[i]));
+                    }
+                });
+        return numbers;
+    }
+}

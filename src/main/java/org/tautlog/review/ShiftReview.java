@@ -1,0 +1,73 @@
+package org.tautlog.review;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.judge.Verdict;
+
+/**
+ * One shift seen as a whole. Every number that a report shows is a field here.
+ *
+ * @param specification the specification that judged
+ * @param imported what happened while the logs were read
+ * @param first time of the earliest tightening; null where the export gives no times
+ * @param last time of the latest tightening; null where the export gives no times
+ * @param engines how many engines were seen
+ * @param enginesHeld how many of them have a nonconforming tightening, mended by a later attempt or not
+ * @param enginesOpen how many of the others have an unjudged tightening or one for review
+ * @param counts verdicts of all tightenings
+ * @param firstPass first attempts and how many conform
+ * @param streams every stream, in order of station and spindle
+ * @param tallies findings, gravest kind first, then most frequent first; notes are left out
+ * @param actions what to do, in order
+ * @param listed tightenings that a person must look at, worst first, as many as the reviewer keeps
+ * @param charts control charts, stream by stream
+ * @param changes levels that moved, surest first
+ * @param seriesSearched how many series were searched for changes; the level of proof is shared among them
+ */
+public record ShiftReview(
+        JointSpecification specification,
+        ImportRecord imported,
+        @Nullable OffsetDateTime first,
+        @Nullable OffsetDateTime last,
+        int engines,
+        int enginesHeld,
+        int enginesOpen,
+        VerdictCounts counts,
+        FirstPass firstPass,
+        List<StreamSummary> streams,
+        List<FindingTally> tallies,
+        List<FirstAction> actions,
+        List<Listed> listed,
+        List<StreamChart> charts,
+        List<Change> changes,
+        int seriesSearched) {
+    public ShiftReview {
+        Objects.requireNonNull(specification, "specification");
+        Objects.requireNonNull(imported, "imported");
+        Objects.requireNonNull(counts, "counts");
+        Objects.requireNonNull(firstPass, "firstPass");
+        streams = List.copyOf(streams);
+        tallies = List.copyOf(tallies);
+        actions = List.copyOf(actions);
+        listed = List.copyOf(listed);
+        charts = List.copyOf(charts);
+        changes = List.copyOf(changes);
+        if (enginesHeld + enginesOpen > engines) {
+            throw new IllegalArgumentException("engines is " + engines + ", held " + enginesHeld + ", open " + enginesOpen
+                    + "; each engine counts once");
+        }
+    }
+
+    /** {@return tightenings that need a person and are not listed, as the list is bounded} */
+    public int unlisted() {
+        return counts.needingAPerson() - listed.size();
+    }
+
+    /** {@return whether every tightening conforms} */
+    public boolean allConform() {
+        return counts.of(Verdict.CONFORMING) == counts.total();
+    }
+}
