@@ -49,7 +49,9 @@ enum SignatureField {
     }
 
     static BigDecimal rounded(double value, int decimals) {
-        var number = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        var number = BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros();
         return number.scale() < 0 ? number.setScale(0) : number;
     }
 

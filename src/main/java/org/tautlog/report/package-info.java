@@ -1,7 +1,11 @@
 /**
- * HTML, SVG, CSV and JSON of what the review found.
+ * What the review found, as HTML, CSV and JSON; charts as SVG in {@code report.chart}.
  *
- * <p>May import: review and below. Refuses to: compute.
+ * <p>Public types in reading order: {@link org.tautlog.report.JudgementJson} (one line a tightening),
+ * {@link org.tautlog.report.VerdictsCsv} (one row a tightening), {@link org.tautlog.report.ShiftPage} (a shift on one page),
+ * {@link org.tautlog.report.Provenance}, {@link org.tautlog.report.SafetyNote}.
+ *
+ * <p>May import: review and below. Refuses to: compute: every number it shows is a field of what it was given.
  */
 @NullMarked
 package org.tautlog.report;

@@ -15,7 +15,8 @@ import org.tautlog.trace.Curve;
  * @param originDeg the elastic origin, deg, on the same angles; null where none was found
  * @param snugDeg the snug point, deg, on the same angles; null where none was found
  */
-public record Outline(Curve curve, @Nullable Double originDeg, @Nullable Double snugDeg) {
+public record Outline(
+        Curve curve, @Nullable Double originDeg, @Nullable Double snugDeg) {
     /** The most samples that an outline keeps. */
     public static final int MOST_POINTS = 300;
 

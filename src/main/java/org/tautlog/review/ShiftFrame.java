@@ -62,7 +62,8 @@ final class ShiftFrame {
         for (var slice : table.splitOn(STATION, SPINDLE)) {
             var rows = slice.asTable();
             var stream = new Stream(
-                    rows.stringColumn(STATION).get(0), rows.stringColumn(SPINDLE).get(0));
+                    rows.stringColumn(STATION).get(0),
+                    rows.stringColumn(SPINDLE).get(0));
             byStream.put(stream, summary(stream, rows));
         }
         return new ArrayList<>(byStream.values());

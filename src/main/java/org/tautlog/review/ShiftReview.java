@@ -56,8 +56,8 @@ public record ShiftReview(
         charts = List.copyOf(charts);
         changes = List.copyOf(changes);
         if (enginesHeld + enginesOpen > engines) {
-            throw new IllegalArgumentException("engines is " + engines + ", held " + enginesHeld + ", open " + enginesOpen
-                    + "; each engine counts once");
+            throw new IllegalArgumentException("engines is " + engines + ", held " + enginesHeld + ", open "
+                    + enginesOpen + "; each engine counts once");
         }
     }
 

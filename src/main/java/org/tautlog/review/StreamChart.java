@@ -31,8 +31,8 @@ public record StreamChart(
         tightenings = List.copyOf(tightenings);
         values = List.copyOf(values);
         if (tightenings.size() != values.size()) {
-            throw new IllegalArgumentException(
-                    "a chart has " + values.size() + " values of " + tightenings.size() + " tightenings; one each is needed");
+            throw new IllegalArgumentException("a chart has " + values.size() + " values of " + tightenings.size()
+                    + " tightenings; one each is needed");
         }
     }
 

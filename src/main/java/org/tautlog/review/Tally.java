@@ -133,10 +133,10 @@ record Tally(
     }
 
     private static @Nullable OffsetDateTime earlier(@Nullable OffsetDateTime a, @Nullable OffsetDateTime b) {
-        return b == null || a != null && !b.isBefore(a) ? a : b;
+        return b == null || (a != null && !b.isBefore(a)) ? a : b;
     }
 
     private static @Nullable OffsetDateTime later(@Nullable OffsetDateTime a, @Nullable OffsetDateTime b) {
-        return b == null || a != null && !b.isAfter(a) ? a : b;
+        return b == null || (a != null && !b.isAfter(a)) ? a : b;
     }
 }

@@ -88,7 +88,8 @@ public final class ControlChart {
     }
 
     private static String description(StreamChart chart) {
-        return "Control chart of " + chart.feature().title() + " on " + chart.stream().words() + ", "
-                + chart.values().size() + " tightenings, " + chart.signals() + " signals";
+        return "Control chart of " + chart.feature().title() + " on "
+                + chart.stream().words() + ", " + chart.values().size() + " tightenings, " + chart.signals()
+                + " signals";
     }
 }

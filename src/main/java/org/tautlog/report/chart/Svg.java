@@ -45,14 +45,19 @@ final class Svg {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return Ink.named(tidied(text.toString()));
+        return Ink.named(tidied(text.toString(), id));
     }
 
-    /** Without prolog, comments and the blanks between elements: half the size, and fit to stand inside HTML. */
-    private static String tidied(String svg) {
+    /** Without prolog, defaults and the blanks between elements: half the size, and fit to stand inside HTML. */
+    private static String tidied(String svg, String id) {
         return svg.substring(svg.indexOf("<svg"))
-                .replaceAll("<!--.*?-->", "")
+                .replaceAll("\\s*\\R\\s*(?=/?>)", "")
                 .replaceAll(">\\s+<", "><")
+                .replace("<defs id=\"genericDefs\"/>", "")
+                .replace(" clip-path:url(#" + id + "-0);", "")
+                .replace("clip-path:url(#" + id + "-0); ", "")
+                .replace(" text-rendering:optimizeLegibility;", "")
+                .replace(" xml:space=\"preserve\"", "")
                 .strip();
     }
 }

@@ -2,12 +2,15 @@ package org.tautlog.report.chart;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.util.EnumSet;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.jfree.chart.annotations.XYAnnotation;
 import org.jfree.chart.annotations.XYBoxAnnotation;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeriesCollection;
+import org.tautlog.joint.window.FindingCode;
 import org.tautlog.joint.window.Window;
 import org.tautlog.review.Listed;
 import org.tautlog.review.Outline;
@@ -20,7 +23,17 @@ public final class TraceChart {
     private static final int MOST_PEERS = 8;
     private static final int PEER_STEP = 3;
     /** No more rundown is drawn than this many times the turn, so that the part that matters stays legible. */
-    private static final double MOST_RUNDOWN = 1.2;
+    private static final double USUAL_RUNDOWN = 0.3;
+    /** Where a finding is about the rundown itself, or the zero is not known, this much of it is drawn. */
+    private static final double LONG_RUNDOWN = 3;
+
+    private static final Set<FindingCode> ABOUT_RUNDOWN = EnumSet.of(
+            FindingCode.CROSS_THREADED,
+            FindingCode.PREVAILING_TORQUE_HIGH,
+            FindingCode.ALREADY_TIGHT,
+            FindingCode.WRONG_PARTS,
+            FindingCode.SOFT_SEATING,
+            FindingCode.NOT_SEATED);
 
     private final Listed listed;
     private final Window window;
@@ -53,7 +66,7 @@ public final class TraceChart {
             own.add(curve.angleDeg(i) - zeroDeg, curve.torqueNm(i));
         }
         double right = Math.max(own.getMaxX(), turnLimit(window.turnDeg().high(), own.getMaxX()));
-        double left = Math.max(own.getMinX(), -MOST_RUNDOWN * Math.max(right, 1));
+        double left = Math.max(own.getMinX(), -rundown() * Math.max(right, 1));
         var finalBand = window.finalTorqueNm();
         double top = Math.max(own.getMaxY(), finalBand.hasHigh() ? finalBand.high() : own.getMaxY());
         double bottom = Math.min(0, own.getMinY());
@@ -99,7 +112,10 @@ public final class TraceChart {
         var torque = window.finalTorqueNm();
         var lowTurn = turnLimit(window.turnDeg().low(), left);
         var highTurn = turnLimit(window.turnDeg().high(), right);
-        if (!torque.hasLow() && !torque.hasHigh() && !window.turnDeg().hasLow() && !window.turnDeg().hasHigh()) {
+        if (!torque.hasLow()
+                && !torque.hasHigh()
+                && !window.turnDeg().hasLow()
+                && !window.turnDeg().hasHigh()) {
             return;
         }
         var range = plot.getRangeAxis().getRange();
@@ -114,8 +130,14 @@ public final class TraceChart {
                 new BasicStroke(1f),
                 fill,
                 new Color(fill.getRed(), fill.getGreen(), fill.getBlue(), 26)));
+        var stop = listed.judgement().signature().end().torqueNm();
+        boolean above = stop.isFound() && stop.number() < low;
         plot.addAnnotation(Plots.text(
-                "window", Math.min(right, highTurn), high, TextAnchor.BOTTOM_RIGHT, Ink.WINDOW));
+                "window",
+                Math.min(right, highTurn),
+                above ? high : low,
+                above ? TextAnchor.BOTTOM_RIGHT : TextAnchor.TOP_RIGHT,
+                Ink.WINDOW));
     }
 
     private double turnLimit(double limitDeg, double otherwise) {
@@ -148,10 +170,17 @@ public final class TraceChart {
                 signature.onset().angleDeg(),
                 signature.onset().torqueNm().value(),
                 "onset",
+                -dx,
+                dy / 2,
+                TextAnchor.BOTTOM_RIGHT);
+        mark(
+                plot,
+                signature.end().angleDeg(),
+                signature.end().torqueNm().value(),
+                "stop",
                 dx,
-                -dy,
-                TextAnchor.TOP_LEFT);
-        mark(plot, signature.end().angleDeg(), signature.end().torqueNm().value(), "stop", dx, 0, TextAnchor.CENTER_LEFT);
+                0,
+                TextAnchor.CENTER_LEFT);
     }
 
     private void mark(
@@ -168,6 +197,12 @@ public final class TraceChart {
         Plots.dots(plot, Plots.only(point), Ink.SIGNAL, 6f);
         XYAnnotation text = Plots.text(name, x + dx, torque + dy, anchor, Ink.SIGNAL);
         plot.addAnnotation(text);
+    }
+
+    private double rundown() {
+        boolean matters = zero == Outline.Zero.FIRST_SAMPLE
+                || listed.judgement().findings().stream().anyMatch(finding -> ABOUT_RUNDOWN.contains(finding.code()));
+        return matters ? LONG_RUNDOWN : USUAL_RUNDOWN;
     }
 
     private double prevailing() {
@@ -198,7 +233,7 @@ public final class TraceChart {
     }
 
     private String description() {
-        return "Torque over angle of " + listed.judgement().identity().words() + " against " + listed.peers().size()
-                + " conforming peers";
+        return "Torque over angle of " + listed.judgement().identity().words() + " against "
+                + listed.peers().size() + " conforming peers";
     }
 }

@@ -1,0 +1,99 @@
+package org.tautlog.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.tautlog.joint.window.Window;
+import org.tautlog.judge.Judgement;
+import org.tautlog.report.chart.TraceChart;
+import org.tautlog.review.Listed;
+
+/** What the page shows of one listed tightening. */
+final class ListedModel {
+    private static final int SHORT_HASH = 12;
+
+    private ListedModel() {}
+
+    static Map<String, Object> of(Listed listed, Window window) {
+        var judgement = listed.judgement();
+        var identity = judgement.identity();
+        var time = identity.time();
+        return Map.ofEntries(
+                Map.entry("rank", listed.rank()),
+                Map.entry("serial", identity.serial()),
+                Map.entry("bolt", identity.bolt().isEmpty() ? "–" : identity.bolt()),
+                Map.entry("stream", listed.stream().words()),
+                Map.entry("attempt", identity.attempt()),
+                Map.entry("time", time == null ? "–" : Times.minutes(time)),
+                Map.entry("clock", time == null ? "–" : Times.clock(time)),
+                Map.entry("lot", identity.boltLot()),
+                Map.entry("verdict", judgement.verdict().word()),
+                Map.entry("headline", headline(judgement)),
+                Map.entry("findings", findings(judgement)),
+                Map.entry("figures", figures(judgement, window)),
+                Map.entry("peers", listed.peers().size()),
+                Map.entry("chart", TraceChart.svg(listed, window, "trace" + listed.rank())),
+                Map.entry("source", source(judgement)));
+    }
+
+    private static String headline(Judgement judgement) {
+        return judgement.findings().isEmpty()
+                ? "no finding"
+                : judgement.findings().get(0).code().title();
+    }
+
+    private static List<Map<String, Object>> findings(Judgement judgement) {
+        return judgement.findings().stream()
+                .map(finding -> Map.<String, Object>of(
+                        "title", ShiftAnswers.capital(finding.code().title()),
+                        "severity", finding.severity().word(),
+                        "message", finding.message()))
+                .toList();
+    }
+
+    private static List<Map<String, Object>> figures(Judgement judgement, Window window) {
+        var signature = judgement.signature();
+        var rows = new ArrayList<Map<String, Object>>();
+        rows.add(row(
+                "snug torque",
+                "N·m",
+                Figures.of(signature.snug().torqueNm(), 1),
+                Figures.of(window.snugTorqueNm(), 1)));
+        rows.add(row(
+                "turn past snug", "deg", Figures.of(signature.end().turnDeg(), 1), Figures.of(window.turnDeg(), 1)));
+        rows.add(row(
+                "final torque",
+                "N·m",
+                Figures.of(signature.end().torqueNm(), 1),
+                Figures.of(window.finalTorqueNm(), 1)));
+        rows.add(row(
+                "torque rate",
+                "N·m/deg",
+                Figures.of(signature.elastic().torqueRateNmPerDeg(), 4),
+                Figures.of(window.torqueRateNmPerDeg(), 4)));
+        rows.add(row("yield onset", "N·m", Figures.of(signature.onset().torqueNm(), 1), ""));
+        rows.add(row(
+                "gradient ratio at the stop",
+                "",
+                Figures.of(signature.onset().finalGradientRatio(), 2),
+                least(window)));
+        rows.add(row("state at the end", "", signature.onset().endState().word().replace('-', ' '), ""));
+        return rows;
+    }
+
+    private static String least(Window window) {
+        double least = window.onset().leastFinalGradientRatio();
+        return least > 0 ? "at least " + Figures.of(least, 2) : "";
+    }
+
+    private static Map<String, Object> row(String name, String unit, String value, String limits) {
+        return Map.of("name", name, "unit", unit, "value", value, "limits", limits);
+    }
+
+    private static String source(Judgement judgement) {
+        var source = judgement.source();
+        var hash = source.sha256();
+        return source.file() + ", line " + source.line()
+                + (hash.isEmpty() ? "" : ", sha-256 " + hash.substring(0, Math.min(SHORT_HASH, hash.length())) + '…');
+    }
+}

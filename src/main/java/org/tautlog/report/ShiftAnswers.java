@@ -1,0 +1,117 @@
+package org.tautlog.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tautlog.judge.Verdict;
+import org.tautlog.review.Change;
+import org.tautlog.review.ShiftReview;
+
+/** The answers to a reader's first questions, in sentences made of the review's own numbers. */
+final class ShiftAnswers {
+    private static final int MOST_CHANGES = 5;
+
+    private ShiftAnswers() {}
+
+    static List<String> unsafe(ShiftReview review) {
+        var counts = review.counts();
+        var answer = new ArrayList<String>();
+        if (counts.total() == 0) {
+            return List.of("Nothing was judged: no trace could be read.");
+        }
+        if (counts.of(Verdict.NONCONFORMING) > 0) {
+            answer.add(Figures.count(counts.of(Verdict.NONCONFORMING), "tightening does", "tightenings do")
+                    + " not conform, on " + Figures.count(review.enginesHeld(), "engine", "engines")
+                    + ". Hold " + (review.enginesHeld() == 1 ? "it" : "them")
+                    + " until a qualified person has decided.");
+        } else {
+            answer.add("No tightening was found nonconforming.");
+        }
+        if (counts.of(Verdict.UNJUDGED) > 0) {
+            answer.add(Figures.count(counts.of(Verdict.UNJUDGED), "tightening", "tightenings")
+                    + " could not be judged; that is not a pass.");
+        }
+        if (counts.of(Verdict.REVIEW) > 0) {
+            answer.add(Figures.count(counts.of(Verdict.REVIEW), "more asks", "more ask") + " for a look.");
+        }
+        if (review.imported().rejected() > 0) {
+            answer.add(Figures.count(review.imported().rejected(), "recording or row", "recordings or rows")
+                    + " could not be read: an engine may have tightenings that nobody judged.");
+        }
+        return answer;
+    }
+
+    static List<String> changes(ShiftReview review) {
+        if (review.seriesSearched() == 0) {
+            return List.of("Too few tightenings per spindle to tell.");
+        }
+        if (review.changes().isEmpty()) {
+            return List.of("No level moved for certain, in "
+                    + Figures.count(review.seriesSearched(), "series", "series") + " searched.");
+        }
+        var answer = new ArrayList<String>();
+        review.changes().stream().limit(MOST_CHANGES).forEach(change -> answer.add(sentence(change)));
+        if (review.changes().size() > MOST_CHANGES) {
+            answer.add("And " + (review.changes().size() - MOST_CHANGES) + " more, listed with the control charts.");
+        }
+        return answer;
+    }
+
+    /** One change in a sentence: what, where, from what to what, since when, alone or with its neighbours. */
+    static String sentence(Change change) {
+        var feature = change.feature();
+        int decimals = Figures.decimals(feature);
+        var point = change.point();
+        var time = change.first().time();
+        var neighbours = change.ofStreams() == 1
+                ? ""
+                : change.alike() == 1
+                        ? ", on no other spindle of the station"
+                        : ", as on " + change.alike() + " of the station's " + change.ofStreams() + " spindles";
+        return capital(feature.title()) + " of " + change.stream().words()
+                + (point.size().value() > 0 ? " rose" : " fell") + " from "
+                + Figures.of(point.before(), decimals) + " to " + Figures.of(point.after(), decimals) + ' '
+                + feature.unit() + " at " + change.first().serial()
+                + (time == null ? "" : ", " + Times.clock(time)) + neighbours + '.';
+    }
+
+    static List<String> where(ShiftReview review) {
+        if (review.allConform()) {
+            return List.of("Nowhere: every tightening that was judged conforms.");
+        }
+        var answer = new ArrayList<String>();
+        review.tallies().stream().limit(3).forEach(tally -> {
+            var place = tally.mostInCount() == tally.tightenings()
+                    ? "all on " + tally.mostIn().words()
+                    : tally.mostInCount() + " on " + tally.mostIn().words() + ", the others on "
+                            + Figures.count(tally.streams() - 1, "other spindle", "other spindles");
+            answer.add(capital(tally.code().title()) + ": "
+                    + (tally.tightenings() == 1
+                            ? "once, on " + tally.mostIn().words()
+                            : tally.tightenings() + " times, " + place)
+                    + '.');
+        });
+        return answer;
+    }
+
+    static List<String> since(ShiftReview review) {
+        var answer = new ArrayList<String>();
+        review.tallies().stream().limit(3).forEach(tally -> {
+            var first = tally.first();
+            var last = tally.last();
+            if (first != null && last != null) {
+                answer.add(capital(tally.code().title())
+                        + (first.equals(last)
+                                ? ": at " + Times.clock(first)
+                                : ": first at " + Times.clock(first) + ", last at " + Times.clock(last))
+                        + '.');
+            }
+        });
+        return answer.isEmpty()
+                ? List.of(review.allConform() ? "No onset to tell." : "The export gives no times.")
+                : answer;
+    }
+
+    static String capital(String words) {
+        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+}

@@ -1,0 +1,188 @@
+package org.tautlog.report;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.judge.Verdict;
+import org.tautlog.problem.Problem;
+import org.tautlog.report.chart.ControlChart;
+import org.tautlog.review.FindingTally;
+import org.tautlog.review.ShiftReview;
+import org.tautlog.review.Stream;
+import org.tautlog.review.StreamChart;
+import org.tautlog.review.StreamSummary;
+
+/** Everything that the page's template shows, as words: the template itself neither counts nor formats. */
+final class ShiftModel {
+    private static final int MOST_STREAMS_CHARTED = 16;
+    private static final int MOST_PROBLEMS = 40;
+
+    private ShiftModel() {}
+
+    static Map<String, Object> of(ShiftReview review, Provenance provenance) {
+        var model = new HashMap<String, Object>();
+        var specification = review.specification();
+        model.put("title", specification.name());
+        model.put("version", specification.version());
+        model.put("specificationFile", provenance.specificationFile());
+        model.put("span", span(review));
+        model.put("tightenings", review.counts().total());
+        model.put("engines", review.engines());
+        model.put("safety", SafetyNote.TEXT);
+        model.put("unsafe", ShiftAnswers.unsafe(review));
+        model.put("changes", ShiftAnswers.changes(review));
+        model.put("where", ShiftAnswers.where(review));
+        model.put("since", ShiftAnswers.since(review));
+        model.put("actions", actions(review));
+        model.put("verdicts", verdicts(review));
+        model.put("firstPass", Figures.percent(review.firstPass().share()));
+        model.put("firstAttempts", review.firstPass().attempts());
+        model.put(
+                "listed",
+                review.listed().stream()
+                        .map(listed -> ListedModel.of(listed, specification.window()))
+                        .toList());
+        model.put("unlisted", review.unlisted());
+        model.put("streams", review.streams().stream().map(ShiftModel::stream).toList());
+        model.put("tallies", tallies(review.tallies()));
+        model.put(
+                "allChanges",
+                review.changes().stream().map(ShiftAnswers::sentence).toList());
+        model.put("series", review.seriesSearched());
+        model.put("charts", charts(review));
+        model.put(
+                "chartedStreams",
+                Math.min(MOST_STREAMS_CHARTED, review.streams().size()));
+        model.put("files", review.imported().files());
+        model.put("filesIgnored", review.imported().filesIgnored());
+        model.put("kept", review.imported().kept());
+        model.put("rejected", review.imported().rejected());
+        model.put("problems", sentences(review.imported().problems()));
+        model.put("problemsLeft", Math.max(0, review.imported().problems().size() - MOST_PROBLEMS));
+        model.put("assumptions", sentences(review.imported().assumptions()));
+        model.put("program", provenance.programVersion());
+        model.put("written", Times.minutes(provenance.writtenAt()));
+        return model;
+    }
+
+    private static String span(ShiftReview review) {
+        var first = review.first();
+        var last = review.last();
+        if (first == null || last == null) {
+            return "times not exported";
+        }
+        boolean oneDay = first.toLocalDate().equals(last.toLocalDate());
+        return Times.minutes(first) + " to " + (oneDay ? Times.clock(last) : Times.minutes(last));
+    }
+
+    private static List<Map<String, Object>> actions(ShiftReview review) {
+        return review.actions().stream()
+                .map(action -> Map.<String, Object>of(
+                        "title", ShiftAnswers.capital(action.code().title()),
+                        "where", action.where(),
+                        "action", action.action()))
+                .toList();
+    }
+
+    private static List<Map<String, Object>> verdicts(ShiftReview review) {
+        var counts = review.counts();
+        return List.of(Verdict.NONCONFORMING, Verdict.UNJUDGED, Verdict.REVIEW, Verdict.CONFORMING).stream()
+                .map(verdict -> Map.<String, Object>of(
+                        "word", verdict.word(),
+                        "count", counts.of(verdict),
+                        "share",
+                                Figures.percent(
+                                        counts.total() == 0 ? 0 : (double) counts.of(verdict) / counts.total())))
+                .toList();
+    }
+
+    private static Map<String, Object> stream(StreamSummary summary) {
+        var counts = summary.counts();
+        return Map.ofEntries(
+                Map.entry("station", summary.stream().station()),
+                Map.entry("spindle", summary.stream().spindle()),
+                Map.entry("total", counts.total()),
+                Map.entry("nonconforming", counts.of(Verdict.NONCONFORMING)),
+                Map.entry("unjudged", counts.of(Verdict.UNJUDGED)),
+                Map.entry("review", counts.of(Verdict.REVIEW)),
+                Map.entry("conforming", counts.of(Verdict.CONFORMING)),
+                Map.entry("firstPass", Figures.percent(summary.firstPass().share())),
+                Map.entry("finalTorque", Figures.of(summary.medianFinalTorqueNm(), 1, "–")),
+                Map.entry("torqueRate", Figures.of(summary.medianTorqueRateNmPerDeg(), 4, "–")),
+                Map.entry("turn", Figures.of(summary.medianTurnDeg(), 1, "–")));
+    }
+
+    private static List<Map<String, Object>> tallies(List<FindingTally> tallies) {
+        int most = tallies.stream().mapToInt(FindingTally::tightenings).max().orElse(1);
+        return tallies.stream()
+                .map(tally -> Map.<String, Object>of(
+                        "title", ShiftAnswers.capital(tally.code().title()),
+                        "code", tally.code().word(),
+                        "severity", tally.severity().word(),
+                        "count", tally.tightenings(),
+                        "bar", Math.round(100.0 * tally.tightenings() / most),
+                        "where", tally.mostIn().words() + " (" + tally.mostInCount() + ")",
+                        "first", clock(tally.first()),
+                        "last", clock(tally.last())))
+                .toList();
+    }
+
+    /** Streams with the most signals come first where there are more than a page should hold. */
+    private static List<Map<String, Object>> charts(ShiftReview review) {
+        Map<Stream, List<StreamChart>> byStream = review.charts().stream()
+                .collect(Collectors.groupingBy(StreamChart::stream, LinkedHashMap::new, Collectors.toList()));
+        var kept = byStream.entrySet().stream()
+                .sorted(Comparator.comparingInt(entry -> -entry.getValue().stream()
+                        .mapToInt(StreamChart::signals)
+                        .sum()))
+                .limit(MOST_STREAMS_CHARTED)
+                .sorted(Map.Entry.comparingByKey())
+                .toList();
+        var models = new ArrayList<Map<String, Object>>();
+        for (var entry : kept) {
+            models.add(Map.of(
+                    "stream",
+                    entry.getKey().words(),
+                    "charts",
+                    entry.getValue().stream()
+                            .map(chart -> chart(
+                                    chart,
+                                    "chart" + models.size() + '-'
+                                            + chart.feature().name()))
+                            .toList()));
+        }
+        return models;
+    }
+
+    private static Map<String, Object> chart(StreamChart chart, String id) {
+        int n = chart.values().size();
+        var why = chart.chart().whyMissing().orElse("");
+        return Map.of(
+                "title",
+                ShiftAnswers.capital(chart.feature().title()),
+                "unit",
+                chart.feature().unit(),
+                "n",
+                n,
+                "signals",
+                chart.signals(),
+                "basis",
+                why.isEmpty() ? chart.basis() : "no limits: " + why,
+                "svg",
+                n == 0 ? "" : ControlChart.svg(chart, id));
+    }
+
+    private static String clock(@Nullable OffsetDateTime time) {
+        return time == null ? "–" : Times.clock(time);
+    }
+
+    private static List<String> sentences(List<Problem> problems) {
+        return problems.stream().limit(MOST_PROBLEMS).map(Problem::sentence).toList();
+    }
+}

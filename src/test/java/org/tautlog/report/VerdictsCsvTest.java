@@ -1,0 +1,77 @@
+package org.tautlog.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.StringWriter;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tautlog.judge.Judgement;
+import org.tautlog.review.MadeShift;
+
+class VerdictsCsvTest {
+    @Test
+    void its_numbers_are_those_of_the_json_to_the_digit() throws IOException {
+        for (var made : MadeShift.shift(3)) {
+            var row = row(made.judgement());
+            var json = new ObjectMapper().readTree(JudgementJson.line(made.judgement()));
+            var signature = json.get("signature");
+            int compared = 0;
+            for (var field : SignatureField.values()) {
+                var cell = row.get(field.key());
+                assertEquals(
+                        signature.get(field.key()).isNull()
+                                ? ""
+                                : signature.get(field.key()).asText(),
+                        cell);
+                compared += cell.isEmpty() ? 0 : 1;
+            }
+            assertTrue(compared >= 10, "the check compared " + compared + " numbers");
+            assertEquals(json.get("verdict").asText(), row.get("verdict"));
+            assertEquals(json.get("time").asText(), row.get("time"));
+            assertEquals(json.get("source").get("sha256").asText(), row.get("sha256"));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1"})
+    void a_cell_that_a_spreadsheet_would_compute_is_held_back(String serial) throws IOException {
+        assertEquals(
+                '\'' + serial, row(MadeShift.named(serial, 300).judgement()).get("serial"));
+    }
+
+    @Test
+    void quotes_commas_and_line_ends_stay_within_their_cell() throws IOException {
+        var serial = "FW \"1\", 2\nnext";
+        assertEquals(serial, row(MadeShift.named(serial, 300).judgement()).get("serial"));
+    }
+
+    @Test
+    void the_programs_own_words_are_plain_ascii() throws IOException {
+        var row = row(MadeShift.named("FW-000001", 200).judgement());
+        assertTrue(row.get("messages").contains("Nm"), row.get("messages"));
+        assertTrue(row.get("messages").chars().allMatch(c -> c < 128), row.get("messages"));
+    }
+
+    private static CSVRecord row(Judgement judgement) throws IOException {
+        var text = new StringWriter();
+        try (var csv = new VerdictsCsv(text)) {
+            csv.add(judgement);
+        }
+        var rows = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get()
+                .parse(new StringReader(text.toString()))
+                .getRecords();
+        assertEquals(1, rows.size());
+        return rows.get(0);
+    }
+}
