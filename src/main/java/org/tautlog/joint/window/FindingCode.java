@@ -43,6 +43,8 @@ public enum FindingCode {
     HIGH_FRICTION(Consequence.NONCONFORMING, "friction high: dry bolt"),
     /** Torque rate and final torque are low together while the turn is right: friction is low. */
     LOW_FRICTION(Consequence.REVIEW, "friction low"),
+    /** The turn from the first sample to the snug point lies outside its limits. */
+    RUNDOWN_OUTSIDE(Consequence.REVIEW, "rundown outside its limits"),
     /** A long curved seating zone: the parts draw together late or something soft lies between them. */
     SOFT_SEATING(Consequence.REVIEW, "soft seating"),
     /** The torque saws up and down while turning. */

@@ -1,0 +1,42 @@
+package org.tautlog.judge;
+
+import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.signature.SignatureReader;
+import org.tautlog.trace.Trace;
+
+/**
+ * Judges one tightening by its own curve: data checks, window, fault signatures, causes.
+ *
+ * <p>The window decides. A cause is named only when two cues agree. Data too poor to judge give no window findings that
+ * they cannot bear: a recording that ends mid-turn is not a turn that stopped short.
+ */
+public final class Judge {
+    private Judge() {}
+
+    /**
+     * Reads the curve and judges it.
+     *
+     * @param trace the recorded tightening
+     * @param specification what the plant released for this joint
+     * @return the judgement, findings gravest first and causes before what they explain
+     */
+    public static Judgement judge(Trace trace, JointSpecification specification) {
+        var signature = SignatureReader.read(trace.curve(), specification.method(), specification.reading());
+        var sheet = new Sheet(trace.identity(), signature, specification);
+        DataCheck.check(sheet);
+        WindowCheck.check(sheet);
+        StartFaults.check(sheet);
+        DriveFaults.check(sheet);
+        ThreadFaults.check(sheet);
+        Causes.check(sheet);
+        var findings = sheet.gravestFirst();
+        return new Judgement(
+                trace.identity(),
+                trace.source(),
+                specification.name(),
+                specification.version(),
+                signature,
+                Verdict.of(findings),
+                findings);
+    }
+}

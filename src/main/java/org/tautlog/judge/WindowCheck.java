@@ -1,0 +1,190 @@
+package org.tautlog.judge;
+
+import org.jspecify.annotations.Nullable;
+import org.tautlog.joint.window.Band;
+import org.tautlog.joint.window.FindingCode;
+import org.tautlog.signature.Feature;
+
+/** Every limit of the window, each held against its feature; a feature that a limit needs and the curve lacks is said. */
+final class WindowCheck {
+    private WindowCheck() {}
+
+    static void check(Sheet sheet) {
+        var signature = sheet.signature();
+        var window = sheet.window();
+        boolean truncated = sheet.has(FindingCode.TRUNCATED);
+        boolean saturated = sheet.has(FindingCode.SENSOR_SATURATED);
+        if (sheet.has(FindingCode.TOO_FEW_SAMPLES)
+                && !signature.marks().noiseNm().isFound()) {
+            return;
+        }
+        if (!signature.snug().angleDeg().isFound()) {
+            if (!truncated) {
+                sheet.add(
+                        FindingCode.NOT_SEATED,
+                        signature.end().peakTorqueNm().number(),
+                        sheet.specification().method().snugTorqueNm(),
+                        "N·m",
+                        "%s; the highest torque is %.2f N·m",
+                        signature.snug().angleDeg().whyMissing(),
+                        signature.end().peakTorqueNm().number());
+            }
+            return;
+        }
+        hold(
+                sheet,
+                "torque at the end of the snug stage",
+                signature.snug().torqueNm(),
+                window.snugTorqueNm(),
+                FindingCode.SNUG_TORQUE_OUTSIDE,
+                FindingCode.SNUG_TORQUE_OUTSIDE,
+                "N·m",
+                2);
+        if (!truncated) {
+            hold(
+                    sheet,
+                    "turn past the snug point",
+                    signature.end().turnDeg(),
+                    window.turnDeg(),
+                    FindingCode.TURN_SHORT,
+                    FindingCode.TURN_LONG,
+                    "deg",
+                    1);
+        }
+        if (!truncated && !saturated) {
+            hold(
+                    sheet,
+                    "torque where the tool stopped",
+                    signature.end().torqueNm(),
+                    window.finalTorqueNm(),
+                    FindingCode.FINAL_TORQUE_LOW,
+                    FindingCode.FINAL_TORQUE_HIGH,
+                    "N·m",
+                    2);
+        }
+        hold(
+                sheet,
+                "prevailing torque",
+                signature.prevailingTorqueNm(),
+                window.prevailingTorqueNm(),
+                null,
+                FindingCode.PREVAILING_TORQUE_HIGH,
+                "N·m",
+                2);
+        elastic(sheet, truncated, saturated);
+        hold(
+                sheet,
+                "turn from the first sample to the snug point",
+                signature.marks().rundownDeg(),
+                sheet.faults().rundownDeg(),
+                FindingCode.RUNDOWN_OUTSIDE,
+                FindingCode.RUNDOWN_OUTSIDE,
+                "deg",
+                0);
+    }
+
+    private static void elastic(Sheet sheet, boolean truncated, boolean saturated) {
+        var rate = sheet.signature().elastic().torqueRateNmPerDeg();
+        if (!rate.isFound()) {
+            sheet.add(FindingCode.NO_ELASTIC_LINE, null, null, "", "no elastic line: %s", rate.whyMissing());
+            return;
+        }
+        hold(
+                sheet,
+                "slope of the elastic line",
+                rate,
+                sheet.window().torqueRateNmPerDeg(),
+                FindingCode.TORQUE_RATE_LOW,
+                FindingCode.TORQUE_RATE_HIGH,
+                "N·m/deg",
+                4);
+        if (saturated) {
+            return;
+        }
+        onset(sheet);
+        double least = sheet.window().onset().leastFinalGradientRatio();
+        var last = sheet.signature().onset().finalGradientRatio();
+        if (!truncated && least > 0 && last.isFound() && last.number() < least) {
+            sheet.add(
+                    FindingCode.OVER_YIELDED,
+                    last.number(),
+                    least,
+                    "",
+                    "at the stop the gradient is %.2f of the torque rate; the window asks for at least %.2f",
+                    last.number(),
+                    least);
+        }
+    }
+
+    private static void onset(Sheet sheet) {
+        var onset = sheet.signature().onset().angleDeg();
+        if (!onset.isFound()) {
+            return;
+        }
+        var limits = sheet.window().onset();
+        double pastSnug = onset.number() - sheet.signature().snug().angleDeg().number();
+        hold(
+                sheet,
+                "turn from the snug point to the yield onset",
+                Feature.of(pastSnug, onset.standardUncertainty()),
+                limits.pastSnugDeg(),
+                FindingCode.EARLY_ONSET,
+                FindingCode.LATE_ONSET,
+                "deg",
+                1);
+        var origin = sheet.signature().elastic().originDeg();
+        if (origin.isFound() && !sheet.has(FindingCode.EARLY_ONSET) && !sheet.has(FindingCode.LATE_ONSET)) {
+            hold(
+                    sheet,
+                    "turn from the elastic origin to the yield onset",
+                    Feature.of(onset.number() - origin.number(), onset.standardUncertainty()),
+                    limits.pastOriginDeg(),
+                    FindingCode.EARLY_ONSET,
+                    FindingCode.LATE_ONSET,
+                    "deg",
+                    1);
+        }
+    }
+
+    private static void hold(
+            Sheet sheet,
+            String name,
+            Feature feature,
+            Band band,
+            @Nullable FindingCode low,
+            FindingCode high,
+            String unit,
+            int digits) {
+        if (!band.hasLow() && !band.hasHigh()) {
+            return;
+        }
+        if (!feature.isFound()) {
+            sheet.add(
+                    FindingCode.FEATURE_MISSING,
+                    null,
+                    null,
+                    unit,
+                    "%s is not known, the window asks for %s: %s",
+                    name,
+                    Sheet.words(band, unit),
+                    feature.whyMissing());
+            return;
+        }
+        double value = feature.number();
+        boolean below = value < band.low();
+        var code = below ? low : high;
+        if (band.contains(value) || code == null) {
+            return;
+        }
+        sheet.add(
+                code,
+                value,
+                below ? band.low() : band.high(),
+                unit,
+                "%s is %." + digits + "f %s; the window asks for %s",
+                name,
+                value,
+                unit,
+                Sheet.words(band, unit));
+    }
+}

@@ -1,0 +1,91 @@
+package org.tautlog.signature;
+
+import java.util.Arrays;
+
+/** Mean angle and mean torque of small steps of turning; angles rise strictly. */
+final class Cells {
+    private static final int MOST_DIFFERENCES = 256;
+
+    private final double[] angleDeg;
+    private final double[] torqueNm;
+    private final int size;
+
+    Cells(double[] angleDeg, double[] torqueNm, int size) {
+        this.angleDeg = angleDeg;
+        this.torqueNm = torqueNm;
+        this.size = size;
+    }
+
+    int size() {
+        return size;
+    }
+
+    double angleDeg(int i) {
+        return angleDeg[i];
+    }
+
+    double torqueNm(int i) {
+        return torqueNm[i];
+    }
+
+    double[] angles() {
+        return angleDeg;
+    }
+
+    double[] torques() {
+        return torqueNm;
+    }
+
+    /** Index of the first cell at or past an angle, or the size. */
+    int firstFrom(double deg) {
+        int place = Arrays.binarySearch(angleDeg, 0, size, deg);
+        return place >= 0 ? place : -place - 1;
+    }
+
+    MovingLine line(double spanDeg) {
+        return MovingLine.through(angleDeg, torqueNm, size, spanDeg);
+    }
+
+    /** Usual distance of neighbouring cells from one on, deg. */
+    double stepDeg(int from) {
+        int start = Math.min(from, Math.max(0, size - 2));
+        if (size - start < 2) {
+            return 0;
+        }
+        var steps = new double[size - start - 1];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = angleDeg[start + i + 1] - angleDeg[start + i];
+        }
+        return Robust.median(steps, 0, steps.length);
+    }
+
+    double noiseNm(int from) {
+        return noiseNm(angleDeg, torqueNm, Math.min(from, Math.max(0, size - 12)), size);
+    }
+
+    /**
+     * Robust noise from how far each point lies from the line between its neighbours, which a slope does not disturb.
+     *
+     * <pre>
+     * e(i) = (y(i) - (1 - w) y(i-1) - w y(i+1)) / sqrt(1 + w^2 + (1 - w)^2),  w = (x(i) - x(i-1)) / (x(i+1) - x(i-1))
+     * sigma = 1.4826 median |e|
+     * </pre>
+     *
+     * Source: common practice takes first differences; second ones are the same idea without the slope.
+     */
+    static double noiseNm(double[] x, double[] y, int from, int to) {
+        int n = to - from - 2;
+        if (n < 3) {
+            return 0;
+        }
+        int stride = Math.max(1, (n + MOST_DIFFERENCES - 1) / MOST_DIFFERENCES);
+        var away = new double[(n + stride - 1) / stride];
+        for (int k = 0, i = from + 1; k < away.length; k++, i += stride) {
+            double gap = x[i + 1] - x[i - 1];
+            double w = gap > 0 ? (x[i] - x[i - 1]) / gap : 0.5;
+            away[k] = (y[i] - (1 - w) * y[i - 1] - w * y[i + 1]) / Math.sqrt(1 + w * w + (1 - w) * (1 - w));
+        }
+        Arrays.sort(away);
+        return Robust.spreadAbout(away, 0);
+    }
+}

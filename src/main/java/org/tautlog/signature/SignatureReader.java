@@ -1,0 +1,182 @@
+package org.tautlog.signature;
+
+import java.util.Arrays;
+import java.util.Locale;
+import org.tautlog.joint.window.ReadingRule;
+import org.tautlog.joint.window.TighteningMethod;
+import org.tautlog.trace.Curve;
+
+/**
+ * Reads a curve. What cannot be read is missing with its reason; no curve makes it fail.
+ *
+ * <p>Everything is worked on angle: samples that do not turn on are left out, the rest are averaged over small cells, so
+ * that time-sampled and angle-sampled curves say the same and a drive that stands still says nothing. Cells keep their
+ * own mean angle; nothing is interpolated where the tool was too fast to be sampled.
+ */
+public final class SignatureReader {
+    /** Least width of a cell, deg. Common practice 0.25 to 0.5. */
+    private static final double CELL_DEG = 0.25;
+
+    /** Span of the smoothing by which levels are found, deg. */
+    private static final double SMOOTHING_DEG = 10;
+
+    /** Turn before the stop over which its torque is read, deg. */
+    private static final double LAST_DEG = 5;
+
+    /** Turn over which the free turning is read: one turn, so that a run-out of the thread averages out. */
+    private static final double FREE_DEG = 360;
+
+    /** How far before the point of no torque on the elastic line the free turning ends: the parts draw together between. */
+    private static final double SEATING_DEG = 60;
+
+    /** The same where no elastic line says where the torque starts: the far end of common practice's 90 to 180 deg. */
+    private static final double BEFORE_SNUG_DEG = 180;
+
+    private static final double LEAST_FREE_DEG = 5;
+    private static final double MEDIAN_TO_MEAN = 1.2533;
+
+    private SignatureReader() {}
+
+    /**
+     * Reads one curve.
+     *
+     * @param curve the samples
+     * @param method snug torque and turn aimed at; only the snug torque matters here
+     * @param rule spans and ratios
+     * @return what the curve says
+     */
+    public static Signature read(Curve curve, TighteningMethod method, ReadingRule rule) {
+        var stop = Stop.of(curve);
+        var turning = Walk.of(curve, stop, method.snugTorqueNm());
+        var cells = turning.cells(CELL_DEG);
+        if (cells.size() < 3) {
+            return tooShort(curve, stop, turning);
+        }
+        var smooth = cells.line(SMOOTHING_DEG);
+        int loaded = firstLoaded(smooth.values(), method.snugTorqueNm() / 2);
+        double cellNoise = cells.noiseNm(loaded);
+        double noise = Math.max(cellNoise, turning.noiseNm(turning.firstFrom(cells.angleDeg(loaded))));
+        var snugDeg = SnugFinder.angle(cells, smooth, cellNoise, method, rule);
+        var fit = ElasticFit.of(cells, smooth, cellNoise, snugDeg, rule);
+        var prevailing = prevailing(cells, fit, snugDeg);
+        var elastic = elastic(cells, fit, prevailing, snugDeg);
+        var snug = new SnugPoint(snugDeg, SnugFinder.stageTorque(curve, stop, turning, snugDeg, noise));
+        var end = end(curve, stop, cells, snugDeg, noise, cellNoise);
+        var onset = OnsetFinder.read(cells, smooth, fit, rule, cellNoise, end.angleDeg());
+        var marks = new MarkReader(curve, stop, turning, cells, smooth, fit, noise)
+                .marks(prevailing, elastic.originDeg(), snugDeg, method.snugTorqueNm());
+        return new Signature(curve.size(), prevailing, snug, elastic, onset, end, marks);
+    }
+
+    private static Signature tooShort(Curve curve, Stop stop, Turning turning) {
+        var why = String.format(
+                Locale.ROOT,
+                "the angle moves on at %d of %d samples only, the torque reaches %.2f N·m; too few to read",
+                turning.size(),
+                curve.size(),
+                peak(curve, stop));
+        var missing = Feature.missing(why);
+        var end = new FinalPoint(
+                Feature.of(curve.angleDeg(stop.sample()), 0),
+                Feature.of(curve.torqueNm(stop.sample()), 0),
+                Feature.of(peak(curve, stop), 0),
+                missing);
+        return new Signature(
+                curve.size(),
+                missing,
+                new SnugPoint(missing, missing),
+                new ElasticLine(missing, missing, missing),
+                new YieldOnset(missing, missing, missing, missing, missing, EndState.UNKNOWN),
+                end,
+                CurveMarks.none(why));
+    }
+
+    private static int firstLoaded(double[] values, double levelNm) {
+        int i = 0;
+        while (i < values.length && values[i] < levelNm) {
+            i++;
+        }
+        return i == values.length ? 0 : i;
+    }
+
+    private static double peak(Curve curve, Stop stop) {
+        double peak = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < stop.end(); i++) {
+            peak = Math.max(peak, curve.torqueNm(i));
+        }
+        return peak;
+    }
+
+    private static Feature prevailing(Cells cells, ElasticFit fit, Feature snugDeg) {
+        double until = fit.line != null
+                ? fit.line.angleAt(0) - SEATING_DEG
+                : snugDeg.isFound() ? snugDeg.number() - BEFORE_SNUG_DEG : Double.NEGATIVE_INFINITY;
+        int to = cells.firstFrom(until);
+        int from = cells.firstFrom(until - FREE_DEG);
+        double turned = to - from < 3 ? 0 : cells.angleDeg(to - 1) - cells.angleDeg(from);
+        if (turned < LEAST_FREE_DEG) {
+            return Feature.missing(String.format(
+                    Locale.ROOT,
+                    "the recording holds %.1f deg of free turning before the parts seat; %.0f are needed",
+                    turned,
+                    LEAST_FREE_DEG));
+        }
+        double median = Robust.median(cells.torques(), from, to);
+        double spread = Robust.spread(cells.torques(), from, to);
+        return Feature.of(median, MEDIAN_TO_MEAN * spread / Math.sqrt(to - from));
+    }
+
+    private static ElasticLine elastic(Cells cells, ElasticFit fit, Feature prevailing, Feature snugDeg) {
+        var line = fit.line;
+        if (line == null) {
+            var missing = Feature.missing(fit.why);
+            return new ElasticLine(missing, missing, missing);
+        }
+        double level = prevailing.number();
+        double levelUncertainty = prevailing.standardUncertainty();
+        if (!prevailing.isFound()) {
+            double least = leastBeforeSnug(cells, snugDeg);
+            level = least / 2;
+            levelUncertainty = least / Math.sqrt(12);
+        }
+        double origin = line.angleAt(level);
+        double uncertainty = Math.hypot(line.angleUncertainty(origin), levelUncertainty / line.slope());
+        return new ElasticLine(
+                Feature.of(line.slope(), line.slopeUncertainty()),
+                Feature.of(origin, uncertainty),
+                Feature.of(line.residualNm(), line.residualNm() / Math.sqrt(2.0 * line.points())));
+    }
+
+    /** Without free turning its torque lies somewhere between none and the least torque before the snug point. */
+    private static double leastBeforeSnug(Cells cells, Feature snugDeg) {
+        int snug = Math.min(cells.size(), cells.firstFrom(snugDeg.number()) + 1);
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < snug; i++) {
+            least = Math.min(least, cells.torqueNm(i));
+        }
+        return Math.max(0, least);
+    }
+
+    private static FinalPoint end(
+            Curve curve, Stop stop, Cells cells, Feature snugDeg, double noise, double cellNoise) {
+        double deg = curve.angleDeg(stop.sample());
+        double step = cells.stepDeg(cells.firstFrom(deg - 20 * CELL_DEG));
+        var angle = Feature.of(deg, step / Math.sqrt(12));
+        int from = cells.firstFrom(deg - LAST_DEG);
+        int n = cells.size() - from;
+        var torque = Feature.of(curve.torqueNm(stop.sample()), noise);
+        if (n >= 4) {
+            var sums = new MovingLine.Sums(
+                    Arrays.copyOfRange(cells.angles(), from, cells.size()),
+                    Arrays.copyOfRange(cells.torques(), from, cells.size()),
+                    n);
+            sums.fit(0, n);
+            torque = Feature.of(sums.at(deg), 2 * cellNoise / Math.sqrt(n));
+        }
+        var turn = snugDeg.isFound()
+                ? Feature.of(
+                        deg - snugDeg.number(), Math.hypot(angle.standardUncertainty(), snugDeg.standardUncertainty()))
+                : Feature.missing("no snug point: " + snugDeg.whyMissing());
+        return new FinalPoint(angle, torque, Feature.of(peak(curve, stop), noise), turn);
+    }
+}

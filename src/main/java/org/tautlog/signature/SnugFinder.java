@@ -1,0 +1,157 @@
+package org.tautlog.signature;
+
+import java.util.Arrays;
+import java.util.Locale;
+import org.tautlog.joint.window.ReadingRule;
+import org.tautlog.joint.window.TighteningMethod;
+import org.tautlog.trace.Curve;
+
+/**
+ * The snug point: the first upward crossing of the snug torque that holds, interpolated on a line through as many cells
+ * as the noise asks for.
+ *
+ * <p>Source: common practice: first upward crossing that stays above for 2 to 3 deg, linear interpolation.
+ */
+final class SnugFinder {
+    /** Standard uncertainty aimed at when choosing how many cells to draw the line through, deg. */
+    private static final double WANTED_DEG = 0.3;
+
+    private static final int FEWEST_CELLS = 2;
+    private static final int MOST_CELLS = 40;
+
+    private SnugFinder() {}
+
+    static Feature angle(Cells cells, MovingLine smooth, double noiseNm, TighteningMethod method, ReadingRule rule) {
+        double snugNm = method.snugTorqueNm();
+        int at = holding(cells, smooth, snugNm, rule.snugHoldDeg());
+        if (at < 0) {
+            return Feature.missing(String.format(
+                    Locale.ROOT,
+                    "the torque never reached the snug torque of %.1f N·m and held it for %.1f deg",
+                    snugNm,
+                    rule.snugHoldDeg()));
+        }
+        double coarse = coarse(cells, smooth, at, snugNm);
+        double slope = Math.max(smooth.slope(at), smooth.slope(Math.max(0, at - 1)));
+        if (slope <= 0) {
+            return Feature.of(coarse, smooth.spanDeg() / 2);
+        }
+        double wanted = noiseNm / (WANTED_DEG * slope);
+        int n = (int) Math.ceil(Math.min(MOST_CELLS, Math.max(FEWEST_CELLS, wanted * wanted)));
+        double fine = n == FEWEST_CELLS ? firstPair(cells, snugNm, coarse) : refine(cells, coarse, n, snugNm);
+        double uncertainty = noiseNm / (slope * Math.sqrt(n));
+        return Math.abs(fine - coarse) <= smooth.spanDeg()
+                ? Feature.of(fine, uncertainty)
+                : Feature.of(coarse, Math.max(uncertainty, smooth.spanDeg() / 4));
+    }
+
+    /** First cell from which the smoothed torque stays at or above the snug torque for the hold angle. */
+    private static int holding(Cells cells, MovingLine smooth, double snugNm, double holdDeg) {
+        int since = -1;
+        for (int i = 0; i < cells.size(); i++) {
+            if (smooth.value(i) < snugNm) {
+                since = -1;
+                continue;
+            }
+            since = since < 0 ? i : since;
+            if (cells.angleDeg(i) - cells.angleDeg(since) >= holdDeg) {
+                return since;
+            }
+        }
+        return -1;
+    }
+
+    private static double coarse(Cells cells, MovingLine smooth, int at, double snugNm) {
+        if (at == 0) {
+            return cells.angleDeg(0);
+        }
+        double below = smooth.value(at - 1);
+        double above = smooth.value(at);
+        double share = above > below ? (snugNm - below) / (above - below) : 1;
+        return cells.angleDeg(at - 1) + share * (cells.angleDeg(at) - cells.angleDeg(at - 1));
+    }
+
+    /** On a quiet curve the crossing between two cells, looked for near the smoothed one. */
+    private static double firstPair(Cells cells, double snugNm, double coarse) {
+        double best = coarse;
+        double nearest = Double.POSITIVE_INFINITY;
+        int from = cells.firstFrom(coarse - 10);
+        for (int i = Math.max(1, from); i < cells.size() && cells.angleDeg(i - 1) <= coarse + 10; i++) {
+            double below = cells.torqueNm(i - 1);
+            double above = cells.torqueNm(i);
+            if (below < snugNm && above >= snugNm) {
+                double share = (snugNm - below) / (above - below);
+                double deg = cells.angleDeg(i - 1) + share * (cells.angleDeg(i) - cells.angleDeg(i - 1));
+                if (Math.abs(deg - coarse) < nearest) {
+                    nearest = Math.abs(deg - coarse);
+                    best = deg;
+                }
+            }
+        }
+        return best;
+    }
+
+    private static double refine(Cells cells, double start, int n, double snugNm) {
+        double deg = start;
+        for (int round = 0; round < 2; round++) {
+            int middle = cells.firstFrom(deg);
+            int from = Math.max(0, Math.min(middle - n / 2, cells.size() - n));
+            int to = Math.min(cells.size(), from + n);
+            var sums = new MovingLine.Sums(
+                    Arrays.copyOfRange(cells.angles(), from, to),
+                    Arrays.copyOfRange(cells.torques(), from, to),
+                    to - from);
+            sums.fit(0, to - from);
+            if (sums.slope() <= 0) {
+                return start;
+            }
+            deg = deg + (snugNm - sums.at(deg)) / sums.slope();
+        }
+        return deg;
+    }
+
+    /**
+     * Highest torque of the snug stage: the stage of the snug point as the export marks it, or up to the first pause
+     * after which the turn goes on. Single samples are read as the median of three, so that one spike does not count.
+     */
+    static Feature stageTorque(Curve curve, Stop stop, Turning turning, Feature snugDeg, double noiseNm) {
+        int last = lastOfStage(curve, stop, turning, snugDeg);
+        if (last < 0) {
+            return Feature.missing("the curve shows no end of the snug stage: no stage marks and no pause");
+        }
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i <= last; i++) {
+            double a = curve.torqueNm(Math.max(0, i - 1));
+            double b = curve.torqueNm(i);
+            double c = curve.torqueNm(Math.min(last, i + 1));
+            highest = Math.max(highest, Math.max(Math.min(a, b), Math.min(Math.max(a, b), c)));
+        }
+        return Feature.of(highest, noiseNm);
+    }
+
+    private static int lastOfStage(Curve curve, Stop stop, Turning turning, Feature snugDeg) {
+        if (curve.hasStages() && curve.stage(stop.sample()) != curve.stage(0)) {
+            int end = stop.sample();
+            while (end > 0 && curve.stage(end) == curve.stage(stop.sample())) {
+                end--;
+            }
+            if (!snugDeg.isFound()) {
+                return end;
+            }
+            int at = 0;
+            while (at < end && curve.angleDeg(at) < snugDeg.number()) {
+                at++;
+            }
+            while (at < end && curve.stage(at + 1) == curve.stage(at)) {
+                at++;
+            }
+            return at;
+        }
+        for (var pause : turning.pauses()) {
+            if (snugDeg.isFound() && Math.abs(pause.angleDeg() - snugDeg.number()) < 60) {
+                return pause.sample();
+            }
+        }
+        return -1;
+    }
+}
