@@ -8,7 +8,7 @@ final class Advice {
 
     static String on(FindingCode code) {
         return switch (code) {
-            case NOT_SEATED, SOFT_SEATING ->
+            case NOT_SEATED, RUNDOWN_OUTSIDE, SOFT_SEATING ->
                 "Hold the engine; look for dirt, a burr or a missing or tilted part in the stack before anything is turned again.";
             case SNUG_TORQUE_OUTSIDE ->
                 "Check the snug stage: its programmed torque, the speed before the switch-over and the"
