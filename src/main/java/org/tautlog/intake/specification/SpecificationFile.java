@@ -63,6 +63,59 @@ import org.tomlj.Toml;
  * [findings]                                   # optional: where the plant differs from what is usual
  * review = ["tool-wind-up"]
  * note   = ["soft-seating"]
+ *
+ * [bolt]                                       # optional: without it no clamp load can be estimated
+ * thread          = "M10x1.5"
+ * head            = "hexagon"                  # or "socket"
+ * bearing-outer   = { value = 15.6, unit = "mm" }
+ * bearing-inner   = { value = 10.5, unit = "mm" }
+ * engaged-in      = "nut"                      # or "tapped-hole"
+ * engaged-modulus = { value = 205.0, unit = "GPa" }
+ *
+ * [bolt.material]                              # a class, or every value, or a class with values of its own
+ * property-class = "10.9"
+ * yield-strength = { value = 1022.0, unit = "MPa" }
+ * # youngs-modulus, ultimate-strength, expansion, uniform-elongation, hardening-modulus
+ *
+ * [[bolt.segment]]                             # from the head to the first engaged thread
+ * form     = "shank"
+ * length   = { value = 378.0, unit = "mm" }
+ * diameter = { value = 8.2, unit = "mm" }
+ *
+ * [[bolt.segment]]
+ * form   = "thread"                            # its diameter is the root's unless stated
+ * length = { value = 22.0, unit = "mm" }
+ *
+ * [[layer]]                                    # from under the head, together as long as the segments
+ * name           = "block"
+ * thickness      = { value = 400.0, unit = "mm" }
+ * material       = "cast aluminium"
+ * youngs-modulus = { value = 72.0, unit = "GPa" }
+ * expansion      = { value = 23.0, unit = "µm/(m·K)" }
+ * shape          = "area"                      # or "cone" or "sleeve", with hole-diameter and outer-diameter
+ * area           = { value = 900.0, unit = "mm²" }
+ *
+ * [friction]
+ * thread            = 0.11
+ * under-head        = 0.11
+ * prevailing-torque = { value = 1.6, unit = "N·m" }    # optional, else none
+ *
+ * [drive]                                      # optional: between angle sensor and bolt head
+ * stiffness = { value = 25.0, unit = "N·m/deg" }
+ *
+ * [warm-up]                                    # optional
+ * assembly = { value = 20.0, unit = "°C" }
+ * bolt     = { value = 95.0, unit = "°C" }
+ * layers   = { value = 100.0, unit = "°C" }    # or { each = [100.0, 95.0], unit = "°C" }
+ * torsion-left-share = 0.5                     # optional
+ * embedding = { value = 11.0, unit = "µm" }    # optional, else none
+ *
+ * [tolerance]                                  # optional, and each key in it: what strays from its mean, and how far
+ * yield-strength = { standard-deviation = 18.0, unit = "MPa" }
+ * friction       = { standard-deviation = 0.006 }
+ * turn           = { plus-minus = 2.0, unit = "deg" }
+ * # thread-friction, under-head-friction, snug-torque, bolt-stiffness, layer-stiffness, pitch, length, seating,
+ * # bolt-temperature, layer-temperature
  * </pre>
  *
  * <p>Torques take every unit of {@link org.tautlog.trace.TorqueUnit}, angles every unit of
@@ -106,6 +159,7 @@ public final class SpecificationFile {
         RuleSection.write(text, specification.reading());
         RuleSection.write(text, specification.faults());
         FindingsSection.write(text, specification.consequences());
+        specification.statedJoint().ifPresent(joint -> JointSections.write(text, joint));
         return text.toString();
     }
 
@@ -116,6 +170,7 @@ public final class SpecificationFile {
         var reading = root.optionalSection("reading").flatMap(RuleSection::readReading);
         var faults = root.optionalSection("faults").flatMap(RuleSection::readFaults);
         var consequences = root.optionalSection("findings").flatMap(FindingsSection::read);
+        var joint = JointSections.read(root);
         return root.build(() -> new JointSpecification(
                 title.orElseThrow().name(),
                 title.orElseThrow().version(),
@@ -123,10 +178,11 @@ public final class SpecificationFile {
                 window.orElseThrow(),
                 reading.orElseGet(ReadingRule::withDefaults),
                 faults.orElseGet(FaultRule::withDefaults),
-                consequences.orElseGet(Map::of)));
+                consequences.orElseGet(Map::of),
+                joint.get()));
     }
 
-    private static String quoted(String text) {
+    static String quoted(String text) {
         return '"' + Toml.tomlEscape(text).toString() + '"';
     }
 

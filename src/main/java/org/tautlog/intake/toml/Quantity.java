@@ -16,7 +16,25 @@ public enum Quantity {
     /** Torque over angle, read into N·m/deg. */
     TORQUE_RATE("torque rate"),
     /** Time, read into s. */
-    TIME("time");
+    TIME("time"),
+    /** Length, read into mm. */
+    LENGTH("length"),
+    /** Area, read into mm2. */
+    AREA("area"),
+    /** Stress or modulus, read into MPa. */
+    STRESS("stress"),
+    /** Thermal expansion, read into 1/K. */
+    EXPANSION("thermal expansion"),
+    /** Temperature, read into deg C. */
+    TEMPERATURE("temperature"),
+    /** Difference of temperatures, read into K. */
+    TEMPERATURE_DIFFERENCE("temperature difference");
+
+    /** Source: NIST Special Publication 811, appendix B.8, exact. */
+    private static final double MM_PER_INCH = 25.4;
+
+    /** Source: NIST Special Publication 811, appendix B.8, as printed. */
+    private static final double MPA_PER_KSI = 6.894757;
 
     private final String words;
 
@@ -46,14 +64,39 @@ public enum Quantity {
                 yield found.isPresent() ? OptionalDouble.of(found.get().factorToDeg()) : OptionalDouble.empty();
             }
             case TORQUE_RATE -> rate(unit);
-            case TIME ->
-                switch (unit.strip().toLowerCase(Locale.ROOT)) {
-                    case "s", "sec", "sek" -> OptionalDouble.of(1.0);
-                    case "ms", "msec" -> OptionalDouble.of(1.0e-3);
-                    case "us", "µs", "μs" -> OptionalDouble.of(1.0e-6);
-                    case "min" -> OptionalDouble.of(60.0);
+            case TIME -> time(unit.strip().toLowerCase(Locale.ROOT));
+            case LENGTH ->
+                switch (unit.strip()) {
+                    case "mm" -> OptionalDouble.of(1.0);
+                    case "um", "µm", "μm" -> OptionalDouble.of(1.0e-3);
+                    case "in" -> OptionalDouble.of(MM_PER_INCH);
                     default -> OptionalDouble.empty();
                 };
+            case AREA ->
+                switch (unit.strip()) {
+                    case "mm2", "mm²" -> OptionalDouble.of(1.0);
+                    case "in2", "in²" -> OptionalDouble.of(MM_PER_INCH * MM_PER_INCH);
+                    default -> OptionalDouble.empty();
+                };
+            case STRESS ->
+                switch (unit.strip()) {
+                    case "MPa", "N/mm2", "N/mm²" -> OptionalDouble.of(1.0);
+                    case "GPa" -> OptionalDouble.of(1.0e3);
+                    case "ksi" -> OptionalDouble.of(MPA_PER_KSI);
+                    default -> OptionalDouble.empty();
+                };
+            case EXPANSION ->
+                switch (unit.strip()) {
+                    case "1/K" -> OptionalDouble.of(1.0);
+                    case "µm/(m·K)", "μm/(m·K)", "um/(m K)" -> OptionalDouble.of(1.0e-6);
+                    default -> OptionalDouble.empty();
+                };
+            case TEMPERATURE ->
+                switch (unit.strip()) {
+                    case "°C", "deg C", "C" -> OptionalDouble.of(1.0);
+                    default -> OptionalDouble.empty();
+                };
+            case TEMPERATURE_DIFFERENCE -> unit.strip().equals("K") ? OptionalDouble.of(1.0) : OptionalDouble.empty();
         };
     }
 
@@ -66,6 +109,22 @@ public enum Quantity {
                 Arrays.stream(AngleUnit.values()).map(AngleUnit::symbol).toList();
             case TORQUE_RATE -> List.of("N·m/deg", "lbf·ft/deg", "N·m/turn", "and other torques over angles");
             case TIME -> List.of("s", "ms", "µs", "min");
+            case LENGTH -> List.of("mm", "µm", "in");
+            case AREA -> List.of("mm²", "in²");
+            case STRESS -> List.of("MPa", "N/mm²", "GPa", "ksi");
+            case EXPANSION -> List.of("1/K", "µm/(m·K)");
+            case TEMPERATURE -> List.of("°C");
+            case TEMPERATURE_DIFFERENCE -> List.of("K");
+        };
+    }
+
+    private static OptionalDouble time(String unit) {
+        return switch (unit) {
+            case "s", "sec", "sek" -> OptionalDouble.of(1.0);
+            case "ms", "msec" -> OptionalDouble.of(1.0e-3);
+            case "us", "µs", "μs" -> OptionalDouble.of(1.0e-6);
+            case "min" -> OptionalDouble.of(60.0);
+            default -> OptionalDouble.empty();
         };
     }
 

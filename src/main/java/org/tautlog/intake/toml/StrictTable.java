@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -135,6 +136,27 @@ public final class StrictTable {
     }
 
     /**
+     * A text that must be there and mean something.
+     *
+     * @param <T> what it means
+     * @param key its key
+     * @param parser reads the text; what it refuses with an {@link IllegalArgumentException} is noted at the key
+     * @return the meaning; empty after a problem was noted
+     */
+    public <T> Optional<T> parsed(String key, Function<String, T> parser) {
+        var text = text(key);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(parser.apply(text));
+        } catch (IllegalArgumentException e) {
+            problem(ProblemCode.BAD_VALUE, key, String.valueOf(e.getMessage()), "", "");
+            return Optional.empty();
+        }
+    }
+
+    /**
      * Texts that may be there.
      *
      * @param key their key
@@ -184,6 +206,29 @@ public final class StrictTable {
     }
 
     /**
+     * Numbers that must be there and be finite.
+     *
+     * @param key their key
+     * @return the numbers in the file's order; empty after a problem was noted
+     */
+    public List<Double> numbers(String key) {
+        if (!needed(key)) {
+            return List.of();
+        }
+        var numbers = new ArrayList<Double>();
+        for (var item : value(key, TomlArray.class, "a list of numbers")
+                .map(TomlArray::toList)
+                .orElse(List.of())) {
+            if (item instanceof Number number && Double.isFinite(number.doubleValue())) {
+                numbers.add(number.doubleValue());
+            } else {
+                wrongKind(key, "a list of finite numbers");
+            }
+        }
+        return numbers;
+    }
+
+    /**
      * The factor of the unit that this table states under {@code unit}.
      *
      * @param quantity the quantity that the unit must be one of
@@ -217,6 +262,18 @@ public final class StrictTable {
             notOneOf(key, word.get(), choices.keySet());
         }
         return word.map(choices::get);
+    }
+
+    /**
+     * One of a few words, which must be there.
+     *
+     * @param <E> what the words stand for
+     * @param key its key
+     * @param choices every word with what it stands for
+     * @return the meaning of the word; empty after a problem was noted
+     */
+    public <E> Optional<E> neededChoice(String key, java.util.Map<String, E> choices) {
+        return needed(key) ? choice(key, choices) : Optional.empty();
     }
 
     /**

@@ -5,9 +5,11 @@
  * {@link org.tautlog.joint.window.TighteningMethod}, {@link org.tautlog.joint.window.Window},
  * {@link org.tautlog.joint.window.OnsetLimits}, {@link org.tautlog.joint.window.ReadingRule},
  * {@link org.tautlog.joint.window.FaultRule}, {@link org.tautlog.joint.window.FindingCode}, {@link org.tautlog.joint.window.Consequence},
- * {@link org.tautlog.joint.window.Band}.
+ * {@link org.tautlog.joint.window.Band}; then what
+ * the specification says of the joint itself, {@link org.tautlog.joint.window.StatedJoint} and
+ * {@link org.tautlog.joint.window.StatedWarmUp}.
  *
- * <p>May import: {@code joint}. Refuses to: read files; judge.
+ * <p>May import: joint and its other sub-rooms. Refuses to: read files; judge.
  */
 @NullMarked
 package org.tautlog.joint.window;

@@ -62,7 +62,15 @@ class SpecificationFileLaws {
         var faults = bands.map(band -> FaultRule.withDefaults().withRundownDeg(band));
         Arbitrary<Map<FindingCode, Consequence>> consequences =
                 Arbitraries.maps(Arbitraries.of(FindingCode.class), Arbitraries.of(Consequence.class));
-        return Combinators.combine(names, names, methods, windows, readings, faults, consequences)
+        return Combinators.combine(
+                        names,
+                        names,
+                        methods,
+                        windows,
+                        readings,
+                        faults,
+                        consequences,
+                        StatedJoints.any().injectNull(0.3))
                 .as(JointSpecification::new);
     }
 
