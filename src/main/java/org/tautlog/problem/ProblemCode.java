@@ -50,6 +50,14 @@ public enum ProblemCode {
     ASSUMED,
     /** A column or file that was left unread on purpose. */
     IGNORED,
+    /** A kept record that is not what it was when it was kept. */
+    ALTERED,
+    /** A kept record that is gone. */
+    MISSING,
+    /** Something among kept records that nobody put there by this program. */
+    UNEXPECTED,
+    /** What a killed or failed run left behind; it never counted. */
+    LEFTOVER,
     /** A file that cannot be written. */
     NOT_WRITABLE;
 

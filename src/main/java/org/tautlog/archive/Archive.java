@@ -1,0 +1,78 @@
+package org.tautlog.archive;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.tautlog.archive.ledger.Decision;
+import org.tautlog.archive.ledger.LedgerEvent.Decided;
+
+/** An archive: a folder of immutable batches and the chain of what happened to it. Holds nothing open. */
+public final class Archive {
+    private final ArchiveFolder folder;
+
+    private Archive(ArchiveFolder folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * Opens an archive, or makes one of a new or empty folder.
+     *
+     * @param folder the folder
+     * @return the archive
+     * @throws IOException where the folder holds something else or cannot be written
+     */
+    public static Archive create(Path folder) throws IOException {
+        return new Archive(ArchiveFolder.create(folder));
+    }
+
+    /**
+     * Opens an archive that is there; nothing is written.
+     *
+     * @param folder the folder
+     * @return the archive
+     * @throws IOException where there is none
+     */
+    public static Archive open(Path folder) throws IOException {
+        return new Archive(ArchiveFolder.open(folder));
+    }
+
+    /** {@return the folder} */
+    public Path folder() {
+        return folder.root();
+    }
+
+    /**
+     * Begins an import. Several may run at once, in this process or in others.
+     *
+     * @param stamp who imports, and when
+     * @param specification what judges
+     * @return the import, to be committed and closed
+     * @throws IOException where the archive cannot be read, or the specification's version was used with other contents
+     */
+    public Importer importer(Stamp stamp, SpecificationUsed specification) throws IOException {
+        return new Importer(folder, stamp, specification);
+    }
+
+    /** {@return questions to the archive, to be closed; the engine behind them starts with the first} */
+    public ArchiveQuery query() {
+        return new ArchiveQuery(folder);
+    }
+
+    /**
+     * Records a decision.
+     *
+     * @param decision the decision
+     * @param stamp who records it, and when
+     * @return the decision as it stands in the ledger
+     * @throws IOException where it cannot be written; it does not count then
+     */
+    public KeptDecision decide(Decision decision, Stamp stamp) throws IOException {
+        return folder.inTurn(() -> {
+            Staging.recordBatches(folder, stamp);
+            var entry = folder.ledger()
+                    .append(List.of(new Decided(decision)), stamp.time())
+                    .get(0);
+            return new KeptDecision(entry.number(), entry.time(), decision, true, entry.previous(), entry.sha256());
+        });
+    }
+}

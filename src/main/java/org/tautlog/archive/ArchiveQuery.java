@@ -1,0 +1,237 @@
+package org.tautlog.archive;
+
+import java.io.IOException;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.function.Consumer;
+import org.tautlog.archive.ledger.LedgerEntry;
+import org.tautlog.archive.ledger.LedgerEvent.Decided;
+import org.tautlog.archive.table.JudgementTable;
+import org.tautlog.archive.table.Kept;
+import org.tautlog.archive.table.KeptJudgement;
+import org.tautlog.archive.table.ProblemTable;
+import org.tautlog.archive.table.TraceTable;
+import org.tautlog.problem.Outcome;
+import org.tautlog.problem.Problem;
+import org.tautlog.trace.Trace;
+
+/**
+ * Questions to an archive. Each is answered from what the archive holds at that moment, waits for no writer, and comes
+ * with the problems that kept something out of the answer: a batch cut short, a row that does not fit its hash. Every row
+ * is held against its hash as it is read.
+ */
+public final class ArchiveQuery implements AutoCloseable {
+    private static final String IN_TIME = "time_utc, serial, bolt, attempt, row_sha256";
+    private static final String OF_ONE_ENGINE = "time_utc, station, spindle, bolt, attempt, row_sha256";
+
+    private final ArchiveFolder archive;
+    private final RowReader rows;
+
+    ArchiveQuery(ArchiveFolder archive) {
+        this.archive = archive;
+        this.rows = new RowReader(archive);
+    }
+
+    /**
+     * Every trace of an engine, samples and all.
+     *
+     * @param serial the engine
+     * @return its traces in order of time; none where the archive does not know it
+     * @throws IOException where the archive cannot be read
+     */
+    public Outcome<List<Kept<Trace>>> traces(String serial) throws IOException {
+        return rows.all(TraceTable.table(), new Condition().is("serial", serial), OF_ONE_ENGINE, "");
+    }
+
+    /**
+     * Every judgement of an engine, by every specification version and program that judged it.
+     *
+     * @param serial the engine
+     * @return its judgements in order of time
+     * @throws IOException where the archive cannot be read
+     */
+    public Outcome<List<Kept<KeptJudgement>>> judgements(String serial) throws IOException {
+        return rows.all(
+                JudgementTable.table(),
+                new Condition().is("serial", serial),
+                "time_utc, station, spindle, bolt, attempt, specification_name, specification_version, row_sha256",
+                "");
+    }
+
+    /**
+     * Judgements of a shift, a stream or everything: no samples.
+     *
+     * @param filter which are wanted
+     * @return the judgements in order of time
+     * @throws IOException where the archive cannot be read
+     */
+    public Outcome<List<Kept<KeptJudgement>>> judgements(JudgementFilter filter) throws IOException {
+        var condition = new Condition()
+                .isIfGiven("station", filter.station())
+                .isIfGiven("spindle", filter.spindle())
+                .isIfGiven("bolt", filter.bolt())
+                .isIfGiven("specification_version", filter.specificationVersion())
+                .from(filter.from())
+                .before(filter.before());
+        return rows.all(JudgementTable.table(), condition, IN_TIME, "");
+    }
+
+    /**
+     * Traces of a stream around a moment: the peers of a tightening.
+     *
+     * @param station the station
+     * @param spindle the spindle
+     * @param bolt the bolt position; empty for any
+     * @param around the moment
+     * @param mostBefore most traces from before it
+     * @param mostAfter most traces at it and after it
+     * @return the nearest ones, in order of time
+     * @throws IOException where the archive cannot be read
+     */
+    public Outcome<List<Kept<Trace>>> peers(
+            String station, String spindle, String bolt, OffsetDateTime around, int mostBefore, int mostAfter)
+            throws IOException {
+        var earlier = rows.all(
+                TraceTable.table(),
+                stream(station, spindle, bolt).before(around),
+                "time_utc DESC, serial DESC, bolt DESC, attempt DESC, row_sha256 DESC",
+                " LIMIT " + mostBefore);
+        var later = rows.all(
+                TraceTable.table(), stream(station, spindle, bolt).from(around), IN_TIME, " LIMIT " + mostAfter);
+        var traces = new ArrayList<>(earlier.value().orElse(List.of()));
+        Collections.reverse(traces);
+        traces.addAll(later.value().orElse(List.of()));
+        var problems = new ArrayList<>(earlier.problems());
+        later.problems().stream().filter(problem -> !problems.contains(problem)).forEach(problems::add);
+        return Outcome.of(List.copyOf(traces), problems);
+    }
+
+    /**
+     * Hands out every trace, without holding them all in memory: to judge them again.
+     *
+     * @param consumer takes them, in no particular order
+     * @return what could not be read
+     * @throws IOException where the archive cannot be read
+     */
+    public List<Problem> everyTrace(Consumer<Kept<Trace>> consumer) throws IOException {
+        return rows.each(TraceTable.table(), consumer);
+    }
+
+    /**
+     * What the imports met and could not keep as a trace.
+     *
+     * @return the problems by file and line
+     * @throws IOException where the archive cannot be read
+     */
+    public Outcome<List<Kept<Problem>>> problems() throws IOException {
+        return rows.all(ProblemTable.table(), new Condition(), "batch, file, line, row_sha256", "");
+    }
+
+    /**
+     * Every serial that the archive knows.
+     *
+     * @return the serials in order
+     * @throws IOException where the archive cannot be read
+     */
+    public Outcome<List<String>> serials() throws IOException {
+        return rows.texts("SELECT DISTINCT serial", " ORDER BY serial", List.of());
+    }
+
+    /**
+     * Serials that are written like one that the archive does not know: fewest changed, added and missing characters first.
+     *
+     * @param serial the serial asked for
+     * @param most how many are wanted
+     * @return the nearest ones
+     * @throws IOException where the archive cannot be read
+     */
+    public Outcome<List<String>> nearestSerials(String serial, int most) throws IOException {
+        return rows.texts(
+                "SELECT serial",
+                " GROUP BY serial ORDER BY levenshtein(serial, ?), serial LIMIT " + most,
+                List.of(serial));
+    }
+
+    /**
+     * The decisions about an engine.
+     *
+     * @param serial the engine; empty for all engines
+     * @return its decisions in the order in which they were taken, superseded ones too
+     * @throws IOException where the ledger cannot be read
+     */
+    public Outcome<List<KeptDecision>> decisions(String serial) throws IOException {
+        var ledger = archive.ledger().read();
+        var decided = new ArrayList<KeptDecision>();
+        for (var entry : ledger.entries()) {
+            if (entry.event() instanceof Decided event
+                    && (serial.isEmpty() || event.decision().serial().equals(serial))) {
+                decided.replaceAll(
+                        earlier -> earlier.decision().sameSubject(event.decision()) ? superseded(earlier) : earlier);
+                decided.add(kept(entry, event));
+            }
+        }
+        return Outcome.of(List.copyOf(decided), ledger.problems());
+    }
+
+    /**
+     * How much the archive holds.
+     *
+     * @return the counts
+     * @throws IOException where the archive cannot be read
+     */
+    public Outcome<Counts> counts() throws IOException {
+        var serials = serials();
+        var snapshot = Snapshot.of(archive);
+        var batches = snapshot.batches();
+        var counts = new Counts(
+                batches.size(),
+                snapshot.sources().size(),
+                serials.value().orElse(List.of()).size(),
+                rows(batches, TraceTable.table().name()),
+                rows(batches, JudgementTable.table().name()),
+                rows(batches, ProblemTable.table().name()),
+                (int) snapshot.ledger().entries().stream()
+                        .filter(entry -> entry.event() instanceof Decided)
+                        .count());
+        return Outcome.of(counts, serials.problems());
+    }
+
+    /**
+     * The files that were imported.
+     *
+     * @return the files by name
+     * @throws IOException where the archive cannot be read
+     */
+    public Outcome<List<SourceFile>> sources() throws IOException {
+        var snapshot = Snapshot.of(archive);
+        var sources = snapshot.batches().stream()
+                .flatMap(batch -> batch.manifest().sources().stream())
+                .sorted((a, b) -> a.file().compareTo(b.file()))
+                .toList();
+        return Outcome.of(sources, snapshot.problems());
+    }
+
+    @Override
+    public void close() throws IOException {
+        rows.close();
+    }
+
+    private static Condition stream(String station, String spindle, String bolt) {
+        return new Condition().is("station", station).is("spindle", spindle).isIfGiven("bolt", bolt);
+    }
+
+    private static int rows(List<Snapshot.Batch> batches, String table) {
+        return batches.stream().mapToInt(batch -> batch.manifest().rows(table)).sum();
+    }
+
+    private static KeptDecision kept(LedgerEntry entry, Decided event) {
+        return new KeptDecision(entry.number(), entry.time(), event.decision(), true, entry.previous(), entry.sha256());
+    }
+
+    private static KeptDecision superseded(KeptDecision earlier) {
+        return new KeptDecision(
+                earlier.entry(), earlier.time(), earlier.decision(), false, earlier.previous(), earlier.sha256());
+    }
+}

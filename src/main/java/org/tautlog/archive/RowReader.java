@@ -1,0 +1,200 @@
+package org.tautlog.archive;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.duckdb.DuckDBConnection;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.archive.table.Kept;
+import org.tautlog.archive.table.Table;
+import org.tautlog.archive.table.TraceTable;
+import org.tautlog.problem.Outcome;
+import org.tautlog.problem.Problem;
+import org.tautlog.problem.ProblemCode;
+import org.tautlog.problem.Where;
+
+/**
+ * Runs a query over the files that count at that moment. Where a merge takes files away meanwhile it asks again; where a
+ * file is damaged it leaves that file out and says so.
+ */
+final class RowReader implements AutoCloseable {
+    private static final int MOST_TRIES = 50;
+
+    private final ArchiveFolder archive;
+    private @Nullable DuckDBConnection duck;
+
+    RowReader(ArchiveFolder archive) {
+        this.archive = archive;
+    }
+
+    <T> Outcome<List<Kept<T>>> all(Table<T> table, Condition condition, String order, String limit) throws IOException {
+        var answer = answer(table.name(), condition, (files, problems) -> {
+            var found = new ArrayList<Kept<T>>();
+            run(table, files, condition, order, limit, found::add, problems);
+            return found;
+        });
+        return Outcome.of(List.copyOf(answer.value().orElse(List.of())), answer.problems());
+    }
+
+    /** Hands rows out as they come; where a merge makes it ask again, none is handed out twice. */
+    <T> List<Problem> each(Table<T> table, Consumer<Kept<T>> consumer) throws IOException {
+        var given = new HashSet<String>();
+        return answer(table.name(), new Condition(), (files, problems) -> {
+                    run(
+                            table,
+                            files,
+                            new Condition(),
+                            "",
+                            "",
+                            kept -> {
+                                if (given.add(kept.batch() + kept.sha256())) {
+                                    consumer.accept(kept);
+                                }
+                            },
+                            problems);
+                    return List.of();
+                })
+                .problems();
+    }
+
+    Outcome<List<String>> texts(String select, String end, List<Object> values) throws IOException {
+        var answer = answer(TraceTable.table().name(), new Condition(), (files, problems) -> {
+            var found = new ArrayList<String>();
+            query(select + " FROM " + Duck.rowsOf(files) + end, values, row -> found.add(row.getString(1)));
+            return found;
+        });
+        return Outcome.of(List.copyOf(answer.value().orElse(List.of())), answer.problems());
+    }
+
+    @Override
+    public void close() throws IOException {
+        try {
+            if (duck != null) {
+                duck.close();
+            }
+        } catch (SQLException e) {
+            throw new IOException("the archive's engine does not stop: " + e.getMessage(), e);
+        }
+    }
+
+    /** A question to files. */
+    private interface Question<R> {
+        R ask(List<Path> files, List<Problem> problems) throws SQLException, IOException;
+    }
+
+    /** Takes one row. */
+    private interface RowTaker {
+        void take(ResultSet row) throws SQLException;
+    }
+
+    private <R> Outcome<List<R>> answer(String table, Condition condition, Question<List<R>> question)
+            throws IOException {
+        Set<Path> damaged = new HashSet<>();
+        for (int attempt = 0; attempt < MOST_TRIES; attempt++) {
+            var snapshot = Snapshot.of(archive);
+            var problems = new ArrayList<>(snapshot.problems());
+            damaged.forEach(file -> problems.add(damaged(file)));
+            var files = files(snapshot, table, condition);
+            files.removeAll(damaged);
+            if (files.isEmpty()) {
+                return Outcome.of(List.of(), problems);
+            }
+            try {
+                return Outcome.of(question.ask(files, problems), problems);
+            } catch (SQLException e) {
+                if (!files(Snapshot.of(archive), table, condition).containsAll(files)) {
+                    continue;
+                }
+                if (!findDamaged(files, damaged)) {
+                    throw new IOException("the archive cannot be queried: " + e.getMessage(), e);
+                }
+            }
+        }
+        throw new IOException("the archive " + archive.root() + " changed faster than it could be read");
+    }
+
+    private boolean findDamaged(List<Path> files, Set<Path> damaged) throws IOException {
+        int before = damaged.size();
+        for (var file : files) {
+            try {
+                query("SELECT count(COLUMNS(*)) FROM " + Duck.rowsOf(List.of(file)), List.of(), row -> {});
+            } catch (SQLException e) {
+                damaged.add(file);
+            }
+        }
+        return damaged.size() > before;
+    }
+
+    private Problem damaged(Path file) {
+        return new Problem(
+                ProblemCode.ALTERED,
+                Where.file(archive.root().relativize(file).toString()),
+                "the file cannot be read as Parquet; its rows are left out",
+                "",
+                "copy it again from where it is whole");
+    }
+
+    private static List<Path> files(Snapshot snapshot, String table, Condition condition) {
+        var files = new ArrayList<Path>();
+        snapshot.batches()
+                .forEach(batch -> batch.manifest().files().stream()
+                        .filter(file -> file.table().equals(table) && condition.mayBeIn(file))
+                        .forEach(file -> files.add(batch.folder().resolve(file.name()))));
+        return files;
+    }
+
+    private <T> void run(
+            Table<T> table,
+            List<Path> files,
+            Condition condition,
+            String order,
+            String limit,
+            Consumer<Kept<T>> consumer,
+            List<Problem> problems)
+            throws SQLException, IOException {
+        var sql = "SELECT * FROM " + Duck.rowsOf(files) + condition.sql()
+                + (order.isEmpty() ? "" : " ORDER BY " + order) + limit;
+        query(sql, condition.values(), result -> {
+            var row = table.row(result);
+            Kept<T> kept;
+            try {
+                kept = table.kept(row);
+            } catch (IllegalArgumentException e) {
+                problems.add(altered(table, row.text("batch"), row.text("serial"), e));
+                return;
+            }
+            consumer.accept(kept);
+        });
+    }
+
+    static Problem altered(Table<?> table, String batch, String serial, IllegalArgumentException why) {
+        return new Problem(
+                ProblemCode.ALTERED,
+                Where.file(ArchiveFolder.BATCHES + "/" + batch + "/" + table.name()),
+                "a row" + (serial.isEmpty() ? "" : " of " + serial) + " is left out: " + why.getMessage(),
+                "",
+                "copy the batch again from where it is whole");
+    }
+
+    private void query(String sql, List<Object> values, RowTaker taker) throws SQLException, IOException {
+        if (duck == null) {
+            duck = Duck.open(Path.of(System.getProperty("java.io.tmpdir")).resolve("tautlog-spill"));
+        }
+        try (var statement = duck.prepareStatement(sql)) {
+            for (int i = 0; i < values.size(); i++) {
+                statement.setObject(i + 1, values.get(i));
+            }
+            try (var result = statement.executeQuery()) {
+                while (result.next()) {
+                    taker.take(result);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,168 @@
+package org.tautlog.archive;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.tautlog.archive.ledger.Ledger;
+import org.tautlog.archive.ledger.LedgerEntry;
+import org.tautlog.archive.ledger.LedgerEvent.BatchKept;
+import org.tautlog.archive.ledger.LedgerEvent.BatchesMerged;
+import org.tautlog.archive.table.Table;
+import org.tautlog.problem.Problem;
+import org.tautlog.problem.ProblemCode;
+import org.tautlog.problem.Where;
+
+/**
+ * What an archive holds at one moment: the batches that count, the chain, and what is wrong at first sight. Taken without
+ * a lock, by looking until nothing moved meanwhile.
+ *
+ * @param batches the batches that count, by name
+ * @param present every folder of a batch that has a readable manifest, counting or not
+ * @param ledger the chain
+ * @param problems what is missing or cut short
+ */
+record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger, List<Problem> problems) {
+    private static final int MOST_LOOKS = 200;
+
+    /**
+     * A batch on the disk.
+     *
+     * @param folder its folder
+     * @param manifestSha256 hash of its manifest
+     * @param manifest what it holds
+     */
+    record Batch(Path folder, String manifestSha256, Manifest manifest) {
+        String name() {
+            return folder.getFileName().toString();
+        }
+    }
+
+    static Snapshot of(ArchiveFolder folder) throws IOException {
+        var names = Disk.list(folder.batches());
+        var seen = look(folder, names);
+        for (int looks = 1; looks < MOST_LOOKS && !seen.problems.isEmpty(); looks++) {
+            if (sameStill(folder, names, seen.ledger)) {
+                return seen;
+            }
+            names = Disk.list(folder.batches());
+            seen = look(folder, names);
+        }
+        return seen;
+    }
+
+    private static boolean sameStill(ArchiveFolder folder, List<Path> names, Ledger.Reading ledger) throws IOException {
+        return folder.ledger().read().entries().equals(ledger.entries())
+                && Disk.list(folder.batches()).equals(names);
+    }
+
+    private static Snapshot look(ArchiveFolder folder, List<Path> names) throws IOException {
+        var problems = new ArrayList<Problem>();
+        var present = new ArrayList<Batch>();
+        var whole = new ArrayList<Batch>();
+        var ledger = folder.ledger().read();
+        for (var path : names) {
+            try {
+                var json = Files.readAllBytes(path.resolve(Manifest.FILE_NAME));
+                var batch = new Batch(path, Disk.sha256(json), Manifest.parse(json));
+                present.add(batch);
+                var wrong = wrongAtFirstSight(batch);
+                if (wrong.isEmpty()) {
+                    whole.add(batch);
+                }
+                problems.addAll(wrong);
+            } catch (IOException | IllegalArgumentException e) {
+                var why = e instanceof IOException ? "has no readable " + Manifest.FILE_NAME : e.getMessage();
+                problems.add(problem(
+                        ProblemCode.MISSING, path.getFileName().toString(), "the batch does not count: " + why));
+            }
+        }
+        var replaced = new HashSet<String>();
+        whole.forEach(batch -> replaced.addAll(batch.manifest().replaces()));
+        problems.removeIf(problem -> replaced.stream()
+                .anyMatch(name -> problem.where().file().startsWith(ArchiveFolder.BATCHES + "/" + name)));
+        problems.addAll(missing(ledger.entries(), names));
+        problems.addAll(ledger.problems());
+        var live =
+                whole.stream().filter(batch -> !replaced.contains(batch.name())).toList();
+        return new Snapshot(live, List.copyOf(present), ledger, List.copyOf(problems));
+    }
+
+    private static List<Problem> wrongAtFirstSight(Batch batch) throws IOException {
+        var manifest = batch.manifest();
+        if (manifest.schemaVersion() > Table.SCHEMA_VERSION) {
+            return List.of(new Problem(
+                    ProblemCode.UNKNOWN_LAYOUT,
+                    Where.file(ArchiveFolder.BATCHES + "/" + batch.name()),
+                    "the batch was kept by a newer program, with schema version " + manifest.schemaVersion(),
+                    "at most " + Table.SCHEMA_VERSION,
+                    "read it with that program, " + manifest.program() + " or newer"));
+        }
+        var problems = new ArrayList<Problem>();
+        for (var file : manifest.files()) {
+            var path = batch.folder().resolve(file.name());
+            var place = batch.name() + "/" + file.name();
+            if (!Files.exists(path)) {
+                problems.add(problem(ProblemCode.MISSING, place, "the file is missing; its batch does not count"));
+            } else if (Files.size(path) != file.bytes()) {
+                problems.add(problem(
+                        ProblemCode.ALTERED,
+                        place,
+                        "the file has " + Files.size(path) + " bytes instead of " + file.bytes()
+                                + "; its batch does not count"));
+            }
+        }
+        return problems;
+    }
+
+    private static List<Problem> missing(List<LedgerEntry> entries, List<Path> folders) {
+        var present = new HashSet<String>();
+        folders.forEach(path -> present.add(path.getFileName().toString()));
+        var gone = new HashSet<String>();
+        entries.forEach(entry -> {
+            if (entry.event() instanceof BatchesMerged merged) {
+                gone.addAll(merged.replaced());
+            }
+        });
+        return entries.stream()
+                .flatMap(entry -> batchOf(entry)
+                        .filter(name -> !present.contains(name) && !gone.contains(name))
+                        .map(name -> problem(
+                                ProblemCode.MISSING,
+                                name,
+                                "the batch is missing; entry " + entry.number() + " of the ledger names it")))
+                .toList();
+    }
+
+    private static Stream<String> batchOf(LedgerEntry entry) {
+        if (entry.event() instanceof BatchKept kept) {
+            return Stream.of(kept.batch());
+        }
+        return entry.event() instanceof BatchesMerged merged ? Stream.of(merged.batch()) : Stream.empty();
+    }
+
+    private static Problem problem(ProblemCode code, String place, String what) {
+        return new Problem(
+                code,
+                Where.file(ArchiveFolder.BATCHES + "/" + place),
+                what,
+                "",
+                "copy it again from where it is whole, or import its sources again");
+    }
+
+    Set<String> sources() {
+        var hashes = new HashSet<String>();
+        batches.forEach(batch -> batch.manifest().sources().forEach(source -> hashes.add(source.sha256())));
+        return hashes;
+    }
+
+    Set<Manifest.JudgedSource> judged() {
+        var judged = new HashSet<Manifest.JudgedSource>();
+        batches.forEach(batch -> judged.addAll(batch.manifest().judged()));
+        return judged;
+    }
+}

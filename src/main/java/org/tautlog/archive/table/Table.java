@@ -1,0 +1,121 @@
+package org.tautlog.archive.table;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.duckdb.DuckDBAppender;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A table: its columns, and how a record is made of a row again. Beside the columns named here each row holds
+ * {@code batch}, the batch that brought it in, and {@code row_sha256}, see {@link RowHash}.
+ *
+ * @param <T> what one row holds
+ * @param name the table's name; its files are named after it
+ * @param columns the columns, in their order in the file
+ * @param record makes the record of a row again
+ */
+public record Table<T>(String name, List<Column<T>> columns, Function<Row, T> record) {
+    /** Counts the versions of all tables together; a program reads every version up to its own. */
+    public static final int SCHEMA_VERSION = 1;
+
+    public Table {
+        columns = List.copyOf(columns);
+    }
+
+    /** {@return the SQL that makes an empty table of this kind} */
+    public String createSql() {
+        return columns.stream()
+                .map(column -> column.name() + " " + column.type().sql())
+                .collect(Collectors.joining(
+                        ", ", "CREATE TABLE " + name + " (", ", batch VARCHAR, row_sha256 VARCHAR)"));
+    }
+
+    /**
+     * The hash of a record's row.
+     *
+     * @param value the record
+     * @return the hash in lower-case hex
+     */
+    public String hash(T value) {
+        return hash(column -> column.value().apply(value));
+    }
+
+    /**
+     * Appends a record to an open table of this kind.
+     *
+     * @param row the table's appender
+     * @param value the record
+     * @param batch the batch that brings it in
+     * @throws SQLException where the store refuses
+     */
+    public void append(DuckDBAppender row, T value, String batch) throws SQLException {
+        row.beginRow();
+        for (var column : columns) {
+            var cell = column.value().apply(value);
+            if (cell == null) {
+                row.appendNull();
+            } else {
+                column.type().append(row, cell);
+            }
+        }
+        row.append(batch).append(hash(value)).endRow();
+    }
+
+    /**
+     * Reads the row at which a result stands.
+     *
+     * @param rows a result with any of the table's columns, and both of those that every table has
+     * @return the row; columns that the result does not have hold nothing
+     * @throws SQLException where the store cannot read
+     */
+    public Row row(ResultSet rows) throws SQLException {
+        var types = columns.stream().collect(Collectors.toMap(Column::name, Column::type));
+        var cells = new HashMap<String, Object>();
+        var found = rows.getMetaData();
+        for (int i = 1; i <= found.getColumnCount(); i++) {
+            var type = types.getOrDefault(found.getColumnName(i), ColumnType.TEXT);
+            var cell = type.read(rows, i);
+            if (cell != null) {
+                cells.put(found.getColumnName(i), cell);
+            }
+        }
+        return new Row(cells);
+    }
+
+    /**
+     * The record of a row, if the row is as it was kept.
+     *
+     * @param row the row
+     * @return the record with its batch and hash
+     * @throws IllegalArgumentException where the row's hash does not fit its columns, or they make no record
+     */
+    public Kept<T> kept(Row row) {
+        var stated = row.text("row_sha256");
+        var actual = hash(column -> row.cell(column.name()));
+        if (!actual.equals(stated)) {
+            throw new IllegalArgumentException(
+                    "the row does not fit its hash: row_sha256 is '" + stated + "', its columns give " + actual);
+        }
+        return new Kept<>(record.apply(row), row.text("batch"), stated);
+    }
+
+    static <T> List<Column<T>> columns(List<List<Column<T>>> groups) {
+        return groups.stream().flatMap(List::stream).toList();
+    }
+
+    private String hash(Function<Column<T>, @Nullable Object> cells) {
+        var hash = new RowHash();
+        columns.stream().sorted((a, b) -> a.name().compareTo(b.name())).forEach(column -> {
+            var cell = cells.apply(column);
+            if (cell != null) {
+                hash.text(column.name());
+                column.type().feed(hash, cell);
+            }
+        });
+        return hash.hex();
+    }
+}

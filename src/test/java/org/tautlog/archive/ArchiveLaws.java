@@ -1,0 +1,241 @@
+package org.tautlog.archive;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tautlog.archive.Tightenings.SPECIFICATION;
+import static org.tautlog.archive.Tightenings.STAMP;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.Size;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.archive.table.Kept;
+import org.tautlog.joint.window.Consequence;
+import org.tautlog.joint.window.FindingCode;
+import org.tautlog.judge.Finding;
+import org.tautlog.judge.Judgement;
+import org.tautlog.judge.Verdict;
+import org.tautlog.signature.CurveMarks;
+import org.tautlog.signature.ElasticLine;
+import org.tautlog.signature.EndState;
+import org.tautlog.signature.Feature;
+import org.tautlog.signature.FinalPoint;
+import org.tautlog.signature.Signature;
+import org.tautlog.signature.SnugPoint;
+import org.tautlog.signature.YieldOnset;
+import org.tautlog.trace.Curve;
+import org.tautlog.trace.Source;
+import org.tautlog.trace.Trace;
+import org.tautlog.trace.TraceIdentity;
+
+/** What is read is what was written, whatever a serial looks like and however many digits a sample has. */
+class ArchiveLaws {
+    private static final SourceFile FILE = Tightenings.file("any.csv");
+
+    @Property(tries = 12)
+    void a_trace_comes_back_as_it_went_in(@ForAll("traces") @Size(min = 1, max = 12) List<Trace> traces)
+            throws IOException {
+        var folder = Files.createTempDirectory("archive");
+        try {
+            var archive = Archive.create(folder);
+            try (var importer = archive.importer(STAMP, SPECIFICATION)) {
+                importer.source(FILE);
+                for (var trace : traces) {
+                    importer.trace(trace);
+                }
+                importer.commit();
+            }
+            var back = new ArrayList<Trace>();
+            try (var query = archive.query()) {
+                assertEquals(List.of(), query.everyTrace(kept -> back.add(kept.value())));
+                assertEquals(new HashSet<>(traces), new HashSet<>(back));
+                var serial = traces.get(0).identity().serial();
+                var found = query.traces(serial).value().orElseThrow().stream()
+                        .map(Kept::value)
+                        .toList();
+                assertTrue(found.contains(traces.get(0)), () -> "serial '" + serial + "' is not found");
+            }
+        } finally {
+            Disk.delete(folder);
+        }
+    }
+
+    @Property(tries = 12)
+    void a_judgement_comes_back_as_it_went_in(@ForAll("judgements") @Size(min = 1, max = 12) List<Judgement> judgements)
+            throws IOException {
+        var folder = Files.createTempDirectory("archive");
+        try {
+            var archive = Archive.create(folder);
+            try (var importer = archive.importer(STAMP, SPECIFICATION)) {
+                importer.source(FILE);
+                for (var judgement : judgements) {
+                    importer.judgement(judgement);
+                }
+                importer.commit();
+            }
+            try (var query = archive.query()) {
+                var found = query.judgements(JudgementFilter.everything());
+                assertEquals(List.of(), found.problems());
+                var back = new HashSet<Judgement>();
+                found.value()
+                        .orElseThrow()
+                        .forEach(kept -> back.add(kept.value().judgement()));
+                assertEquals(new HashSet<>(judgements), back);
+            }
+        } finally {
+            Disk.delete(folder);
+        }
+    }
+
+    @Provide
+    Arbitrary<List<Trace>> traces() {
+        return Combinators.combine(identities(), curves())
+                .as((identity, curve) -> new Trace(identity, source(), curve))
+                .list();
+    }
+
+    @Provide
+    Arbitrary<List<Judgement>> judgements() {
+        var texts = texts();
+        return Combinators.combine(
+                        identities(),
+                        signatures(),
+                        Arbitraries.of(Verdict.values()),
+                        findings().list().ofMaxSize(4),
+                        texts,
+                        texts)
+                .as((identity, signature, verdict, findings, name, version) ->
+                        new Judgement(identity, source(), name, version, signature, verdict, findings))
+                .list();
+    }
+
+    private static Source source() {
+        return new Source(FILE.file(), 7, FILE.sha256());
+    }
+
+    /** Whole characters only: half of a surrogate pair cannot come out of a file that is text. */
+    private static Arbitrary<String> texts() {
+        var hostile = Arbitraries.of(
+                "",
+                "'",
+                "\"",
+                "'; DROP TABLE traces; --",
+                "../../etc/passwd",
+                "<script>alert(1)</script>",
+                "a\nb",
+                "a\0b",
+                "%_*?[",
+                "\\",
+                "NULL",
+                "0001",
+                " 1",
+                "ä\u00a0→\uD83D\uDD29",
+                "\u202Eoneerf",
+                "?",
+                "$1");
+        var any = Arbitraries.strings().all().ofMaxLength(12).filter(ArchiveLaws::isWhole);
+        return Arbitraries.oneOf(
+                hostile, any, Arbitraries.strings().alpha().numeric().ofMaxLength(8));
+    }
+
+    private static boolean isWhole(String text) {
+        return text.codePoints().noneMatch(point -> point >= 0xD800 && point <= 0xDFFF);
+    }
+
+    private static Arbitrary<TraceIdentity> identities() {
+        var texts = texts();
+        return Combinators.combine(
+                        texts.filter(text -> !text.isBlank()),
+                        texts,
+                        texts,
+                        texts,
+                        Arbitraries.integers().between(1, Integer.MAX_VALUE),
+                        times().injectNull(0.2),
+                        texts)
+                .as(TraceIdentity::new);
+    }
+
+    private static Arbitrary<OffsetDateTime> times() {
+        return Combinators.combine(
+                        Arbitraries.longs().between(-62_167_219_200L, 253_402_300_799L),
+                        Arbitraries.integers().between(0, 999_999_999),
+                        Arbitraries.integers().between(-18 * 3600, 18 * 3600))
+                .as((second, nano, offset) -> OffsetDateTime.ofInstant(
+                        java.time.Instant.ofEpochSecond(second, nano), ZoneOffset.ofTotalSeconds(offset)));
+    }
+
+    private static Arbitrary<Double> numbers() {
+        return Arbitraries.oneOf(
+                        Arbitraries.doubles().ofScale(6),
+                        Arbitraries.doubles().between(-1000, 1000).ofScale(3),
+                        Arbitraries.of(Double.MIN_VALUE, Double.MAX_VALUE, 0.1 + 0.2, 1 / 3.0, 0.0))
+                .map(number -> number == 0 ? 0.0 : number);
+    }
+
+    private static Arbitrary<Curve> curves() {
+        var samples = numbers().array(double[].class).ofMinSize(1).ofMaxSize(30);
+        return Combinators.combine(samples, Arbitraries.integers().between(0, 3), Arbitraries.integers())
+                .as((values, extras, stage) -> {
+                    var reversed = values.clone();
+                    for (int i = 0; i < values.length; i++) {
+                        reversed[i] = values[values.length - 1 - i];
+                    }
+                    var curve = Curve.of(values, reversed);
+                    curve = extras % 2 == 1 ? curve.withTimeS(values) : curve;
+                    var stages = new int[values.length];
+                    java.util.Arrays.fill(stages, stage);
+                    return extras >= 2 ? curve.withStages(stages) : curve;
+                });
+    }
+
+    private static Arbitrary<Feature> features() {
+        return Arbitraries.oneOf(
+                Combinators.combine(numbers(), numbers().map(Math::abs)).as(Feature::of),
+                texts().filter(text -> !text.isBlank()).map(Feature::missing));
+    }
+
+    private static Arbitrary<Signature> signatures() {
+        return features()
+                .list()
+                .ofSize(29)
+                .flatMap(f -> Combinators.combine(
+                                Arbitraries.integers().between(1, 100_000),
+                                Arbitraries.of(EndState.values()),
+                                Arbitraries.integers().between(0, 9),
+                                Arbitraries.of(true, false))
+                        .as((samples, state, count, flag) -> new Signature(
+                                samples,
+                                f.get(0),
+                                new SnugPoint(f.get(1), f.get(2)),
+                                new ElasticLine(f.get(3), f.get(4), f.get(5)),
+                                new YieldOnset(f.get(6), f.get(7), f.get(8), f.get(9), f.get(10), state),
+                                new FinalPoint(f.get(11), f.get(12), f.get(13), f.get(14)),
+                                new CurveMarks(
+                                        f.get(15), f.get(16), f.get(17), f.get(18), f.get(19), f.get(20), f.get(21),
+                                        f.get(22), f.get(23), f.get(24), f.get(25), f.get(26), f.get(27), f.get(28),
+                                        count, count + 1, count + 2, count + 3, flag, !flag))));
+    }
+
+    private static Arbitrary<Finding> findings() {
+        Arbitrary<@Nullable Double> perhaps = numbers().injectNull(0.3);
+        return Combinators.combine(
+                        Arbitraries.of(FindingCode.values()),
+                        Arbitraries.of(Consequence.values()),
+                        perhaps,
+                        perhaps,
+                        texts(),
+                        texts().filter(text -> !text.isBlank()))
+                .as(Finding::new);
+    }
+}
