@@ -31,14 +31,36 @@ public record Chart(ChartKind kind, List<ChartPoint> points) {
                         .toList());
     }
 
-    /** Limits of one point and the standard deviation that its run rules count in. */
-    record Lines(double lower, double centre, double upper, double sigma, int n) {
-        boolean beyond(double value) {
+    /**
+     * Limits of one point and the standard deviation that its run rules count in.
+     *
+     * @param lower lower control limit
+     * @param centre centre line
+     * @param upper upper control limit
+     * @param sigma standard deviation of what is plotted; 0 where no rule but the limits applies
+     * @param n how many measurements the point stands for
+     */
+    public record Lines(double lower, double centre, double upper, double sigma, int n) {
+        /**
+         * {@return whether a value lies beyond a limit, on a limit not counting}
+         *
+         * @param value what is plotted
+         */
+        public boolean beyond(double value) {
             return value > upper || value < lower;
         }
     }
 
-    static Chart draw(ChartKind kind, double[] values, IntFunction<Lines> linesAt, Set<RunRule> rules) {
+    /**
+     * Draws a chart of any statistic: what the charts of this room and its neighbours are made with.
+     *
+     * @param kind what is plotted
+     * @param values finite values in time order
+     * @param linesAt limits by place, from 0
+     * @param rules the run rules switched on
+     * @return the chart
+     */
+    public static Chart draw(ChartKind kind, double[] values, IntFunction<Lines> linesAt, Set<RunRule> rules) {
         var watch = new RunRuleWatch(rules);
         var points = new ChartPoint[values.length];
         for (int i = 0; i < values.length; i++) {

@@ -1,8 +1,8 @@
 package org.tautlog.spc.chart;
 
 import org.apache.commons.statistics.distribution.NormalDistribution;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 import org.hipparchus.special.Gamma;
+import org.tautlog.spc.Quadrature;
 
 /**
  * Factors that turn the range or standard deviation of a normal subgroup into the process's standard deviation.
@@ -28,7 +28,7 @@ public record ChartConstants(int n, double d2, double d3, double c4) {
     /** Beyond this many standard deviations the normal density adds less than 1e-17. */
     private static final double REACH = 9;
 
-    private static final double STEP = 1.0 / 16;
+    private static final double STEP = 1.0 / 8;
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
     /**
@@ -41,9 +41,7 @@ public record ChartConstants(int n, double d2, double d3, double c4) {
         if (n < 2 || n > LARGEST)
             throw new IllegalArgumentException("n is " + n + "; a subgroup holds from 2 to " + LARGEST + " values");
         double d2 = meanRange(n);
-        double square = new GaussIntegratorFactory()
-                .legendre(120, 0, 2 * REACH)
-                .integrate(w -> 2 * w * (1 - rangeDistribution(n, w)));
+        double square = Quadrature.integrate(w -> 2 * w * (1 - rangeDistribution(n, w)), 0, 2 * REACH, 5);
         return new ChartConstants(n, d2, Math.sqrt(square - d2 * d2), c4(n));
     }
 

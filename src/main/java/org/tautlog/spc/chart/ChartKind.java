@@ -17,5 +17,7 @@ public enum ChartKind {
     /** Hotelling's T squared of several features at once. */
     T_SQUARED,
     /** Counts or fractions. */
-    COUNT
+    COUNT,
+    /** Differences of one stream from the mean of all. */
+    DIFFERENCE
 }

@@ -125,7 +125,8 @@ public final class IndividualsChart {
         var beyond = new ArrayList<Removed>();
         kept.stream()
                 .filter(i -> x[i] > limits.upper() || x[i] < limits.lower())
-                .forEach(i -> beyond.add(new Removed(i, x[i], limits.lower(), limits.upper(), round)));
+                .forEach(i ->
+                        beyond.add(new Removed(ChartKind.INDIVIDUALS, i, x[i], limits.lower(), limits.upper(), round)));
         return beyond;
     }
 }

@@ -35,4 +35,14 @@ public record PhaseOne<L>(L limits, List<Removed> removed, int total, boolean se
                         + " left out as beyond the limits";
         return settled ? left : left + "; points beyond the limits remain";
     }
+
+    /**
+     * {@return the same history with other limits made from these}
+     *
+     * @param <M> the other limits
+     * @param other the other limits
+     */
+    public <M> PhaseOne<M> with(M other) {
+        return new PhaseOne<>(other, removed, total, settled, options);
+    }
 }

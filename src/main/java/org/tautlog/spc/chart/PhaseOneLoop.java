@@ -6,20 +6,51 @@ import java.util.List;
 import org.tautlog.spc.Answer;
 
 /** Leaves out points beyond the limits and computes the limits again until no kept point lies beyond them. */
-final class PhaseOneLoop {
-    /** Limits from the kept points. */
-    interface Estimator<L> {
+public final class PhaseOneLoop {
+    /**
+     * Limits from the kept points.
+     *
+     * @param <L> the limits
+     */
+    public interface Estimator<L> {
+        /**
+         * {@return limits, or why there are none}
+         *
+         * @param kept the places of the points to use
+         */
         Answer<L> from(BitSet kept);
     }
 
-    /** The kept points beyond the limits. */
-    interface Check<L> {
+    /**
+     * The kept points beyond the limits.
+     *
+     * @param <L> the limits
+     */
+    public interface Check<L> {
+        /**
+         * {@return the points to leave out}
+         *
+         * @param limits the limits so far
+         * @param kept the places of the points they rest on
+         * @param round the round, from 1
+         */
         List<Removed> beyond(L limits, BitSet kept, int round);
     }
 
     private PhaseOneLoop() {}
 
-    static <L> Answer<PhaseOne<L>> settle(int total, PhaseOneOptions options, Estimator<L> estimator, Check<L> check) {
+    /**
+     * Settles limits.
+     *
+     * @param <L> the limits
+     * @param total how many points the data hold
+     * @param options how points are left out
+     * @param estimator limits from points
+     * @param check points beyond limits
+     * @return the settled limits with what was left out, or why there are none
+     */
+    public static <L> Answer<PhaseOne<L>> settle(
+            int total, PhaseOneOptions options, Estimator<L> estimator, Check<L> check) {
         var all = new BitSet(total);
         all.set(0, total);
         return estimator.from(all).map(first -> {

@@ -1,5 +1,6 @@
 package org.tautlog.spc.chart;
 
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
 
@@ -35,9 +36,9 @@ public final class RunRuleWatch {
      * Takes the next point of a chart with limits at three sigma.
      *
      * @param z distance from the centre line in standard deviations, a finite number
-     * @return the rules whose pattern this point completes, in a new set
+     * @return the rules whose pattern this point completes
      */
-    public EnumSet<RunRule> next(double z) {
+    public Set<RunRule> next(double z) {
         return next(z, Math.abs(z) > LIMIT_SIGMAS);
     }
 
@@ -46,14 +47,18 @@ public final class RunRuleWatch {
      *
      * @param z distance from the centre line in standard deviations, a finite number
      * @param beyond whether it lies beyond the chart's own limits
-     * @return the rules whose pattern this point completes, in a new set
+     * @return the rules whose pattern this point completes
      */
-    public EnumSet<RunRule> next(double z, boolean beyond) {
+    public Set<RunRule> next(double z, boolean beyond) {
         if (!Double.isFinite(z)) throw new IllegalArgumentException("z is " + z + "; it must be a finite number");
         runs(z);
-        var broken = EnumSet.noneOf(RunRule.class);
-        for (var rule : rules) if (breaks(rule, beyond)) broken.add(rule);
-        return broken;
+        EnumSet<RunRule> broken = null;
+        for (var rule : rules) {
+            if (!breaks(rule, beyond)) continue;
+            if (broken == null) broken = EnumSet.of(rule);
+            else broken.add(rule);
+        }
+        return broken == null ? Set.of() : Collections.unmodifiableSet(broken);
     }
 
     private boolean breaks(RunRule rule, boolean beyond) {

@@ -82,7 +82,7 @@ class CapabilityStudyTest {
     @Test
     void bounds_on_the_foretold_share_hold_the_truth_as_often_as_stated() {
         double truth = NormalDistribution.of(0, 1).survivalProbability(2);
-        int trials = 1000;
+        int trials = 600;
         int held = 0;
         for (int run = 0; run < trials; run++) {
             var sample = Simulated.normal(50_000L + run, 40);

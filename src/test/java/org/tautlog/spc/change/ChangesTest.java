@@ -19,7 +19,7 @@ class ChangesTest {
     @ParameterizedTest(name = "n = {0}")
     @ValueSource(ints = {30, 100, 400})
     void a_steady_series_is_called_changed_no_oftener_than_stated(int n) {
-        int trials = 2000;
+        int trials = 1000;
         int mean = called(trials, run -> Changes.ofMean(Simulated.normal(1000L + run, n), AT_5_PERCENT));
         int spread = called(trials, run -> Changes.ofSpread(Simulated.normal(9000L + run, n), AT_5_PERCENT));
         assertTrue(mean <= 0.065 * trials && mean >= 0.02 * trials, mean + " of " + trials + " changes of mean");
@@ -29,7 +29,7 @@ class ChangesTest {
 
     @Test
     void the_stated_times_hold_the_true_one_as_often_as_stated() {
-        int trials = 2000;
+        int trials = 1000;
         int held = 0;
         int sizeHeld = 0;
         for (int run = 0; run < trials; run++) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -55,9 +56,9 @@ class RunRulePublishedTest {
             var all = new RunRuleWatch(EnumSet.allOf(RunRule.class));
             for (double z : numbers(row.get("z"))) {
                 var everything = all.next(z);
-                var rest = EnumSet.copyOf(everything);
+                var rest = new HashSet<>(everything);
                 rest.remove(rule);
-                assertEquals(rest, without.next(z));
+                assertEquals(rest, new HashSet<>(without.next(z)));
                 assertEquals(everything.contains(rule), !alone.next(z).isEmpty());
             }
         }
@@ -72,7 +73,7 @@ class RunRulePublishedTest {
                     .mapToObj(watch::next)
                     .filter(broken -> !broken.isEmpty())
                     .toList()
-                    .contains(EnumSet.of(rule));
+                    .contains(Set.of(rule));
         });
         assertTrue(watched, rule.words());
     }
