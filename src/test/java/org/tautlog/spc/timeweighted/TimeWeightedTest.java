@@ -1,0 +1,178 @@
+package org.tautlog.spc.timeweighted;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import java.util.function.DoublePredicate;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Test;
+import org.tautlog.spc.Reason;
+import org.tautlog.spc.Sample;
+import org.tautlog.spc.Simulated;
+import org.tautlog.spc.chart.IndividualsChart;
+import org.tautlog.spc.chart.IndividualsOptions;
+import org.tautlog.spc.chart.RunRule;
+
+class TimeWeightedTest {
+    private static final IndividualsOptions VALUES = IndividualsOptions.withDefaults();
+
+    /** Theory: {@link RunLength}, itself held against the published tables. */
+    @Test
+    void simulated_run_lengths_are_those_of_theory() {
+        var ewma = new EwmaLimits(0, 1, 0.2, 2.962, 1, EwmaOptions.Form.STEADY);
+        runs(500, 0, () -> new EwmaWatch(ewma)::next, 2000, "EWMA in control");
+        runs(RunLength.ofEwma(0.2, 2.962, 1), 1, () -> new EwmaWatch(ewma)::next, 4000, "EWMA shifted");
+        var cusum = new CusumLimits(0, 0.5, 5, 0);
+        runs(465.4, 0, () -> watch(cusum), 2000, "CUSUM in control");
+        runs(RunLength.ofCusum(0.5, 5, 1, 0), 1, () -> watch(cusum), 4000, "CUSUM shifted");
+        var fast = new CusumLimits(0, 0.5, 5, 2.5);
+        runs(RunLength.ofCusum(0.5, 5, 1, 2.5), 1, () -> watch(fast), 4000, "CUSUM with head start");
+    }
+
+    private static DoublePredicate watch(CusumLimits limits) {
+        var watch = new CusumWatch(limits);
+        return x -> watch.step(x) != CusumPoint.Signal.NONE;
+    }
+
+    private static void runs(double theory, double shift, Supplier<DoublePredicate> chart, int runs, String what) {
+        var sampler = Simulated.normal(201);
+        double sum = 0;
+        double squares = 0;
+        for (int run = 0; run < runs; run++) {
+            var step = chart.get();
+            int length = 1;
+            while (!step.test(sampler.sample() + shift)) length++;
+            sum += length;
+            squares += (double) length * length;
+        }
+        double mean = sum / runs;
+        double error = Math.sqrt((squares / runs - mean * mean) / runs);
+        assertEquals(theory, mean, 3.3 * error, what);
+    }
+
+    /** Theory: the variance of an EWMA of a first-order autoregressive series; here r 0.5, lambda 0.2. */
+    @Test
+    void autocorrelation_widens_the_limits_to_the_spread_that_the_average_has() {
+        var values = Simulated.normal(202, 60_000);
+        for (int i = 1; i < values.length; i++) values[i] += 0.5 * values[i - 1];
+        var limits = EwmaChart.phaseOne(
+                        values,
+                        VALUES,
+                        new EwmaOptions(0.2, 3, EwmaOptions.Form.STEADY, IndividualsOptions.Neighbours.WIDEN))
+                .orThrow()
+                .limits();
+        var averages = EwmaChart.chart(limits, values).orThrow().points().stream()
+                .skip(100)
+                .mapToDouble(point -> point.value())
+                .toArray();
+        double sd = Sample.of(averages, 2, "a test").orThrow().sd();
+        assertEquals(sd, limits.reach(1_000_000) / 3, 0.03 * sd);
+    }
+
+    @Test
+    void phase_one_leaves_strays_out_of_both() {
+        var values = Simulated.normal(203, 80);
+        values[10] = 12;
+        assertEquals(
+                10,
+                Cusum.phaseOne(values, VALUES, CusumOptions.withDefaults())
+                        .orThrow()
+                        .removed()
+                        .get(0)
+                        .index());
+        assertEquals(
+                10,
+                EwmaChart.phaseOne(values, VALUES, EwmaOptions.withDefaults())
+                        .orThrow()
+                        .removed()
+                        .get(0)
+                        .index());
+        var headed = new CusumOptions(0.5, 5, CusumOptions.HeadStart.HALF, IndividualsOptions.Neighbours.WIDEN);
+        var limits = Cusum.phaseOne(values, VALUES, headed).orThrow().limits();
+        assertEquals(limits.decision() / 2, limits.headStart(), 1e-12);
+        assertEquals(limits.decision() / 10, limits.reference(), 1e-12);
+    }
+
+    @Test
+    void ten_million_values_pass_through_in_bounded_memory() {
+        var limits = IndividualsChart.phaseOne(Simulated.normal(204, 50_000), VALUES)
+                .orThrow()
+                .limits();
+        var individuals = RunningChart.ofIndividuals(limits, RunRule.limitsOnly(), 10);
+        var ewma = RunningChart.ofEwma(EwmaLimits.of(limits, EwmaOptions.withDefaults()), 10);
+        var cusum = RunningChart.ofCusum(CusumLimits.of(limits, CusumOptions.withDefaults()), 10);
+        var sampler = Simulated.normal(205);
+        int n = 10_000_000;
+        for (int i = 0; i < n; i++) {
+            double x = i == 5_000_000 ? Double.NaN : sampler.sample();
+            individuals.accept(x);
+            ewma.accept(x);
+            cusum.accept(x);
+        }
+        assertEquals(n - 1, individuals.moments().count());
+        assertEquals(1, individuals.moments().refused());
+        assertEquals(0, individuals.moments().mean().orThrow(), 4 / Math.sqrt(n));
+        assertEquals(1, individuals.moments().sd().orThrow(), 4 / Math.sqrt(2.0 * n));
+        double rate = 1
+                - org.apache.commons.statistics.distribution.NormalDistribution.of(0, 1)
+                        .probability(limits.lower(), limits.upper());
+        Simulated.assertRate(rate, individuals.signals(), n - 1, "points beyond limits");
+        assertEquals(10, individuals.firstSignals().size());
+        assertEquals(10, individuals.lastSignals().size());
+        assertTrue(individuals.firstSignals().get(9).index()
+                < individuals.lastSignals().get(0).index());
+        assertTrue(ewma.signals() > n / 1000 && ewma.signals() < n / 50, "EWMA signals " + ewma.signals());
+        assertTrue(cusum.signals() > n / 1000 && cusum.signals() < n / 20, "CUSUM signals " + cusum.signals());
+    }
+
+    @Test
+    void running_charts_signal_where_whole_charts_do() {
+        var values = Simulated.normal(206, 2000);
+        for (int i = 1500; i < 2000; i++) values[i] += 1;
+        var limits = IndividualsChart.phaseOne(Simulated.normal(207, 500), VALUES)
+                .orThrow()
+                .limits();
+        var ewmaLimits = EwmaLimits.of(limits, EwmaOptions.withDefaults());
+        var cusumLimits = CusumLimits.of(limits, CusumOptions.withDefaults());
+        var individuals = RunningChart.ofIndividuals(limits, RunRule.nelson(), 5000);
+        var ewma = RunningChart.ofEwma(ewmaLimits, 5000);
+        var cusum = RunningChart.ofCusum(cusumLimits, 5000);
+        for (double x : values) {
+            individuals.accept(x);
+            ewma.accept(x);
+            cusum.accept(x);
+        }
+        assertEquals(
+                IndividualsChart.chart(limits, values, RunRule.nelson()).orThrow().location().signals().stream()
+                        .map(p -> (long) p.index())
+                        .toList(),
+                individuals.firstSignals().stream()
+                        .map(RunningChart.Signal::index)
+                        .toList());
+        assertEquals(
+                EwmaChart.chart(ewmaLimits, values).orThrow().signals().stream()
+                        .map(p -> (long) p.index())
+                        .toList(),
+                ewma.firstSignals().stream().map(RunningChart.Signal::index).toList());
+        assertEquals(
+                Cusum.of(cusumLimits, values).orThrow().signals().stream()
+                        .map(CusumPoint::index)
+                        .toList(),
+                cusum.firstSignals().stream().map(RunningChart.Signal::index).toList());
+        assertTrue(cusum.signals() > 400, "the shifted part signals");
+    }
+
+    @Test
+    void data_that_cannot_be_charted_get_a_reason() {
+        var limits = new CusumLimits(0, 0.5, 5, 0);
+        assertEquals(Optional.of(Reason.EMPTY), Cusum.of(limits, new double[0]).missingFor());
+        assertEquals(
+                Optional.of(Reason.NOT_FINITE),
+                Cusum.of(limits, new double[] {Double.NaN}).missingFor());
+        assertEquals(
+                Optional.of(Reason.NO_SPREAD),
+                EwmaChart.phaseOne(new double[] {1, 1, 1}, VALUES, EwmaOptions.withDefaults())
+                        .missingFor());
+    }
+}
