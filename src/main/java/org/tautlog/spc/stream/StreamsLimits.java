@@ -1,0 +1,59 @@
+package org.tautlog.spc.stream;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.spc.chart.IndividualsLimits;
+
+/**
+ * Frozen limits of parallel streams: all that phase 2 needs.
+ *
+ * @param centres centre of each stream by column; null for a stream that had too few values to be charted
+ * @param common limits for the mean of the streams, each less its own centre, on the level of the mean centre
+ * @param ownSigma standard deviation of a stream about the common movement, above 0
+ * @param streamSigma standard deviation of a stream from time to time, the common movement included, above 0
+ * @param familyWidth distance of the group and own limits in their standard deviations, all streams allowed for
+ * @param longestRun how often running one stream may be the largest, or the smallest, before it signals
+ * @param cusumDecision h of the sums of one stream, in standard deviations; their k is 0.5
+ * @param cells how many values the limits rest on
+ */
+public record StreamsLimits(
+        List<@Nullable Double> centres,
+        IndividualsLimits common,
+        double ownSigma,
+        double streamSigma,
+        double familyWidth,
+        int longestRun,
+        double cusumDecision,
+        int cells) {
+    /** Checks the ranges and copies the list. */
+    public StreamsLimits {
+        centres = java.util.Collections.unmodifiableList(new java.util.ArrayList<>(centres));
+        if (!(ownSigma > 0 && streamSigma > 0))
+            throw new IllegalArgumentException(
+                    "sigmas are " + ownSigma + " and " + streamSigma + "; both must be above 0");
+        if (!(familyWidth > 0))
+            throw new IllegalArgumentException("familyWidth is " + familyWidth + "; it must be above 0");
+    }
+
+    /** {@return the columns of the streams that are left out because they had too few values} */
+    public List<Integer> leftOut() {
+        return java.util.stream.IntStream.range(0, centres.size())
+                .filter(j -> centres.get(j) == null)
+                .boxed()
+                .toList();
+    }
+
+    /**
+     * {@return distance of the own limits from 0 for a time at which so many streams are present}
+     *
+     * @param present how many, at least 2
+     */
+    public double ownReach(int present) {
+        return familyWidth * ownSigma * Math.sqrt(1 - 1.0 / present);
+    }
+
+    /** {@return distance of the group limits from 0} */
+    public double groupReach() {
+        return familyWidth * streamSigma;
+    }
+}

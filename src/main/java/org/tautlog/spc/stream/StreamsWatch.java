@@ -1,0 +1,120 @@
+package org.tautlog.spc.stream;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import org.tautlog.spc.timeweighted.CusumLimits;
+import org.tautlog.spc.timeweighted.CusumPoint;
+import org.tautlog.spc.timeweighted.CusumWatch;
+
+/** Follows the streams time by time: extremes, own limits, runs and sums. */
+final class StreamsWatch {
+    private final StreamsLimits limits;
+    private final StreamTable.Vector centres;
+    private final CusumWatch[] sums;
+    private final boolean[] summing;
+    private final List<StreamPoint> points = new ArrayList<>();
+    private int largestBefore = -1;
+    private int smallestBefore = -1;
+    private int largestRun;
+    private int smallestRun;
+
+    StreamsWatch(StreamsLimits limits) {
+        this.limits = limits;
+        this.centres = StreamsChart.centres(limits);
+        int streams = limits.centres().size();
+        sums = new CusumWatch[streams];
+        summing = new boolean[streams];
+        for (int j = 0; j < streams; j++) sums[j] = new CusumWatch(new CusumLimits(0, 0.5, limits.cusumDecision(), 0));
+    }
+
+    List<StreamPoint> points() {
+        return points;
+    }
+
+    List<StreamSignal> next(int time, StreamTable table, BitSet use) {
+        int present = StreamsChart.present(table, time, use);
+        double movement = table.movement(time, centres, use);
+        int largest = -1;
+        int smallest = -1;
+        boolean tiedHigh = false;
+        boolean tiedLow = false;
+        for (int j = 0; j < table.streams(); j++) {
+            if (!use.get(table.cell(time, j))) continue;
+            double x = deviation(table, time, j);
+            if (largest < 0 || x >= deviation(table, time, largest)) {
+                tiedHigh = largest >= 0 && x == deviation(table, time, largest);
+                largest = j;
+            }
+            if (smallest < 0 || x <= deviation(table, time, smallest)) {
+                tiedLow = smallest >= 0 && x == deviation(table, time, smallest);
+                smallest = j;
+            }
+        }
+        double high = deviation(table, time, largest);
+        double low = deviation(table, time, smallest);
+        points.add(new StreamPoint(time, present, movement, largest, high, smallest, low));
+        var signals = new ArrayList<StreamSignal>();
+        double group = limits.groupReach();
+        if (high > group) signals.add(new StreamSignal(StreamSignal.Kind.GROUP_HIGH, time, largest, high, group));
+        if (low < -group) signals.add(new StreamSignal(StreamSignal.Kind.GROUP_LOW, time, smallest, low, -group));
+        own(time, largest, high - movement, smallest, low - movement, limits.ownReach(present), signals);
+        runs(time, tiedHigh ? -1 : largest, tiedLow ? -1 : smallest, signals);
+        sums(time, table, use, movement, present, signals);
+        return signals;
+    }
+
+    private double deviation(StreamTable table, int time, int stream) {
+        return table.at(time, stream) - centres.at(stream);
+    }
+
+    private static void own(
+            int time, int largest, double up, int smallest, double down, double reach, List<StreamSignal> signals) {
+        if (up >= -down && up > reach)
+            signals.add(new StreamSignal(StreamSignal.Kind.OWN_HIGH, time, largest, up, reach));
+        if (-down >= up && -down > reach)
+            signals.add(new StreamSignal(StreamSignal.Kind.OWN_LOW, time, smallest, down, -reach));
+    }
+
+    private void runs(int time, int largest, int smallest, List<StreamSignal> signals) {
+        largestRun = largest < 0 ? 0 : largest == largestBefore ? largestRun + 1 : 1;
+        smallestRun = smallest < 0 ? 0 : smallest == smallestBefore ? smallestRun + 1 : 1;
+        largestBefore = largest;
+        smallestBefore = smallest;
+        int longest = limits.longestRun();
+        if (largestRun == longest)
+            signals.add(new StreamSignal(StreamSignal.Kind.RUN_LARGEST, time, largest, largestRun, longest));
+        if (smallestRun == longest)
+            signals.add(new StreamSignal(StreamSignal.Kind.RUN_SMALLEST, time, smallest, smallestRun, longest));
+    }
+
+    private void sums(
+            int time, StreamTable table, BitSet use, double movement, int present, List<StreamSignal> signals) {
+        double sigma = limits.ownSigma() * Math.sqrt(1 - 1.0 / present);
+        var steps = new CusumPoint[table.streams()];
+        double up = 0;
+        double down = 0;
+        for (int j = 0; j < steps.length; j++) {
+            if (!use.get(table.cell(time, j))) continue;
+            var step = sums[j].next((deviation(table, time, j) - movement) / sigma);
+            steps[j] = step;
+            up = Math.max(up, step.upperSum());
+            down = Math.max(down, step.lowerSum());
+        }
+        for (int j = 0; j < steps.length; j++) {
+            var step = steps[j];
+            if (step == null) continue;
+            boolean signalling = step.signal() != CusumPoint.Signal.NONE;
+            boolean rise = step.signal() == CusumPoint.Signal.UP;
+            boolean leading = rise ? up >= down : down >= up;
+            if (signalling && leading && !summing[j])
+                signals.add(new StreamSignal(
+                        rise ? StreamSignal.Kind.OWN_RISE : StreamSignal.Kind.OWN_FALL,
+                        time,
+                        j,
+                        rise ? step.upperSum() : step.lowerSum(),
+                        limits.cusumDecision()));
+            summing[j] = signalling && (leading || summing[j]);
+        }
+    }
+}

@@ -1,0 +1,201 @@
+package org.tautlog.spc.stream;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tautlog.spc.Reason;
+import org.tautlog.spc.Simulated;
+import org.tautlog.spc.timeweighted.RunLength;
+
+class StreamsChartTest {
+    private static final StreamsOptions USUAL = StreamsOptions.withDefaults();
+    private static final StreamsOptions THREE_SIGMA = new StreamsOptions(0.0027, 5, USUAL.common(), USUAL.phaseOne());
+    private static final int STREAMS = 8;
+
+    /** Source: Nelson (1986) and Montgomery 10.3, one-sided run length (k^r - 1) / (k - 1): 1093, 1365, 781, 585; from memory. */
+    @ParameterizedTest
+    @CsvSource({"3, 7, 1093", "4, 6, 1365", "5, 5, 781", "8, 4, 585", "10, 4, 1111"})
+    void runs_of_one_stream_are_as_long_as_the_table_asks(int streams, int run, double printed) {
+        assertEquals(printed, (Math.pow(streams, run) - 1) / (streams - 1), 0.5);
+        assertEquals(run, StreamsChart.longestRun(streams, 1 / printed));
+    }
+
+    /** Theory: 0.0027 a time for own limits, all streams together; (k^r - 1) / (k - 1) for runs; RunLength for sums. */
+    @Test
+    void streams_in_control_signal_as_often_as_theory_says() {
+        int times = 100_000;
+        var limits = known();
+        var chart = StreamsChart.chart(limits, streams(501, times, 0.7), USUAL).orThrow();
+        long own = chart.signals().stream()
+                .filter(s -> s.kind() == StreamSignal.Kind.OWN_HIGH || s.kind() == StreamSignal.Kind.OWN_LOW)
+                .count();
+        Simulated.assertRate(0.0027, own, times, "own limits");
+        long group = chart.signals().stream()
+                .filter(s -> s.kind() == StreamSignal.Kind.GROUP_HIGH || s.kind() == StreamSignal.Kind.GROUP_LOW)
+                .map(StreamSignal::time)
+                .distinct()
+                .count();
+        assertTrue(
+                group > 0 && group <= 0.0030 * times, group + " times beyond group limits: common movement only helps");
+        int run = limits.longestRun();
+        double between = (Math.pow(STREAMS, run) - 1) / (STREAMS - 1);
+        long runs = chart.signals().stream()
+                .filter(s -> s.kind() == StreamSignal.Kind.RUN_LARGEST)
+                .count();
+        double perTime = (1.0 / 8) * (7.0 / 8) * Math.pow(1.0 / 8, run - 2);
+        assertTrue(perTime < 1 / between * 1.2);
+        Simulated.assertRate(perTime, runs, times, "runs of one stream as the largest");
+    }
+
+    /** Theory: the sum of one stream follows a CUSUM of standard normal values; ours restarts nothing, so first signals. */
+    @Test
+    void one_sigma_of_one_stream_in_eight_is_found_as_soon_as_theory_says() {
+        var limits = known();
+        double shift = 1 * Math.sqrt(1 - 1.0 / STREAMS);
+        double theory = RunLength.ofCusum(0.5, limits.cusumDecision(), shift, 0);
+        int runs = 800;
+        int blamed = 0;
+        double sum = 0;
+        double squares = 0;
+        for (int run = 0; run < runs; run++) {
+            var x = streams(600_000L + run, 150, 0.7);
+            for (var row : x) row[3] += 1;
+            var rises = StreamsChart.chart(limits, x, USUAL).orThrow().signals().stream()
+                    .filter(s -> s.kind() == StreamSignal.Kind.OWN_RISE)
+                    .toList();
+            if (rises.get(0).named().orElseThrow() == 3) blamed++;
+            double length = rises.stream()
+                            .filter(s -> s.named().orElseThrow() == 3)
+                            .findFirst()
+                            .orElseThrow()
+                            .time()
+                    + 1;
+            sum += length;
+            squares += length * length;
+        }
+        double mean = sum / runs;
+        double error = Math.sqrt((squares / runs - mean * mean) / runs);
+        assertEquals(theory, mean, 3.3 * error, "average run length, theory " + theory);
+        assertTrue(blamed > 0.98 * runs, blamed + " of " + runs + " name the right stream first");
+    }
+
+    @Test
+    void a_shift_of_all_streams_is_not_blamed_on_one() {
+        var phase = StreamsChart.phaseOne(streams(502, 200, 0.7), USUAL).orThrow();
+        var x = streams(503, 60, 0.7);
+        for (int t = 30; t < 60; t++) for (int j = 0; j < STREAMS; j++) x[t][j] += 4;
+        var chart = StreamsChart.chart(phase.limits(), x, USUAL).orThrow();
+        assertTrue(chart.kinds().contains(StreamSignal.Kind.ALL_MOVED));
+        assertEquals(List.of(), chart.ownMovers());
+    }
+
+    @Test
+    void a_shift_of_one_stream_is_blamed_on_it_alone() {
+        var phase = StreamsChart.phaseOne(streams(504, 200, 0.7), USUAL).orThrow();
+        var x = streams(505, 60, 0.7);
+        for (int t = 30; t < 60; t++) x[t][5] -= 5;
+        var chart = StreamsChart.chart(phase.limits(), x, USUAL).orThrow();
+        assertEquals(List.of(5), chart.ownMovers(), chart.signals().toString());
+        assertTrue(chart.kinds()
+                .containsAll(
+                        Set.of(StreamSignal.Kind.OWN_LOW, StreamSignal.Kind.OWN_FALL, StreamSignal.Kind.RUN_SMALLEST)));
+        assertEquals(
+                30,
+                chart.signals().stream()
+                        .filter(s -> s.kind().ofOneStream())
+                        .findFirst()
+                        .orElseThrow()
+                        .time(),
+                2);
+    }
+
+    @Test
+    void phase_one_finds_centres_and_spreads_and_leaves_a_stray_out() {
+        var x = streams(506, 400, 0.7);
+        for (var row : x) for (int j = 0; j < STREAMS; j++) row[j] += 10 * j;
+        x[100][2] += 9;
+        for (int t = 0; t < 400; t += 3) x[t][6] = Double.NaN;
+        var phase = StreamsChart.phaseOne(x, USUAL).orThrow();
+        assertEquals(1, phase.limits().ownSigma(), 0.04);
+        assertEquals(Math.hypot(1, 0.7), phase.limits().streamSigma(), 0.06);
+        for (int j = 0; j < STREAMS; j++)
+            assertEquals(10 * j, phase.limits().centres().get(j), 0.25);
+        assertTrue(phase.removed().stream().anyMatch(r -> r.index() == 100 * STREAMS + 2));
+    }
+
+    @Test
+    void a_stream_that_appears_once_is_named_and_left_out() {
+        var x = streams(507, 50, 0.7);
+        for (int t = 0; t < 50; t++) if (t != 7) x[t][1] = Double.NaN;
+        var limits = StreamsChart.phaseOne(x, USUAL).orThrow().limits();
+        assertEquals(List.of(1), limits.leftOut());
+        var chart = StreamsChart.chart(limits, x, USUAL).orThrow();
+        assertEquals(50, chart.points().size());
+        assertTrue(chart.points().stream().allMatch(p -> p.present() == 7));
+    }
+
+    @Test
+    void times_with_one_stream_only_are_passed_over() {
+        var x = streams(508, 40, 0.7);
+        for (int j = 1; j < STREAMS; j++) x[20][j] = Double.NaN;
+        var limits = StreamsChart.phaseOne(x, USUAL).orThrow().limits();
+        assertEquals(39, StreamsChart.chart(limits, x, USUAL).orThrow().points().size());
+    }
+
+    @Test
+    void data_that_cannot_be_charted_get_a_reason() {
+        assertEquals(
+                Optional.of(Reason.EMPTY),
+                StreamsChart.phaseOne(new double[0][], USUAL).missingFor());
+        assertEquals(
+                Optional.of(Reason.TOO_FEW),
+                StreamsChart.phaseOne(new double[][] {{1, 2}, {2, 3}}, USUAL).missingFor());
+        assertEquals(
+                Optional.of(Reason.UNEQUAL),
+                StreamsChart.phaseOne(new double[][] {{1, 2}, {2}}, USUAL).missingFor());
+        double[][] parallel = {{1, 2}, {2, 3}, {3, 4}, {5, 6}, {4, 5}, {3, 4}};
+        assertEquals(
+                Optional.of(Reason.NO_SPREAD),
+                StreamsChart.phaseOne(parallel, USUAL).missingFor());
+        double[][] infinite = {{1, Double.NEGATIVE_INFINITY}, {2, 3}};
+        assertEquals(
+                Optional.of(Reason.NOT_FINITE),
+                StreamsChart.phaseOne(infinite, USUAL).missingFor());
+        assertEquals(
+                Optional.of(Reason.UNEQUAL),
+                StreamsChart.chart(known(), new double[][] {{1, 2}}, USUAL).missingFor());
+    }
+
+    private static StreamsLimits known() {
+        var fitted = StreamsChart.phaseOne(streams(500, 2000, 0.7), THREE_SIGMA)
+                .orThrow()
+                .limits();
+        return new StreamsLimits(
+                Collections.nCopies(STREAMS, 0.0),
+                fitted.common(),
+                1,
+                Math.hypot(1, 0.7),
+                fitted.familyWidth(),
+                fitted.longestRun(),
+                fitted.cusumDecision(),
+                fitted.cells());
+    }
+
+    /** Independent streams of sigma 1 on a common movement. */
+    private static double[][] streams(long seed, int times, double commonSigma) {
+        var sampler = Simulated.normal(seed);
+        var x = new double[times][STREAMS];
+        for (var row : x) {
+            double common = commonSigma * sampler.sample();
+            for (int j = 0; j < STREAMS; j++) row[j] = common + sampler.sample();
+        }
+        return x;
+    }
+}
