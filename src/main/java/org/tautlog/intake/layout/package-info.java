@@ -1,9 +1,15 @@
 /**
  * How an exported log lies in its file: shape, text, columns, identity, units; stated in a layout file or sniffed.
  *
- * <p>Public types in reading order: {@link org.tautlog.intake.layout.LogShape}.
+ * <p>Public types in reading order: {@link org.tautlog.intake.layout.LogShape},
+ * {@link org.tautlog.intake.layout.LayoutFile}, {@link org.tautlog.intake.layout.LogLayout} with its parts
+ * {@link org.tautlog.intake.layout.TextForm}, {@link org.tautlog.intake.layout.Origin},
+ * {@link org.tautlog.intake.layout.TimeForm}, {@link org.tautlog.intake.layout.SampleSource};
+ * {@link org.tautlog.intake.layout.LayoutSniffer}, {@link org.tautlog.intake.layout.FileLayout},
+ * {@link org.tautlog.intake.layout.SampleColumn}, {@link org.tautlog.intake.layout.IdentityField},
+ * {@link org.tautlog.intake.layout.SampleQuantity}.
  *
- * <p>May import: trace, problem, intake.toml. Refuses to: read samples.
+ * <p>May import: trace, problem, intake.toml, intake.text. Refuses to: read samples.
  */
 @NullMarked
 package org.tautlog.intake.layout;

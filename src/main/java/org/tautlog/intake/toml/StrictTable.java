@@ -157,6 +157,26 @@ public final class StrictTable {
     }
 
     /**
+     * A text that may be there and may be blank.
+     *
+     * @param key its key
+     * @return the text; empty where it is missing, or after a problem was noted
+     */
+    public Optional<String> rawText(String key) {
+        return value(key, String.class, "a text in quotes");
+    }
+
+    /**
+     * A yes or no that may be there.
+     *
+     * @param key its key
+     * @return whether it is there and true
+     */
+    public boolean flag(String key) {
+        return value(key, Boolean.class, "true or false").orElse(false);
+    }
+
+    /**
      * Texts that may be there.
      *
      * @param key their key

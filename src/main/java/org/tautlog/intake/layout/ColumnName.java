@@ -1,0 +1,53 @@
+package org.tautlog.intake.layout;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.tautlog.intake.toml.Quantity;
+
+/**
+ * A column's header, cut into its name and its unit: {@code Torque (Nm)}, {@code Drehmoment [Nm]}, {@code M / Nm},
+ * {@code torque_Nm}.
+ *
+ * @param plain the name in lower case without anything but letters and digits
+ * @param unit the text where a unit stands; empty where there is none
+ */
+record ColumnName(String plain, String unit) {
+    private static final Pattern BRACKETED = Pattern.compile("(.*?)\\s*(?:\\(([^()]*)\\)|\\[([^\\[\\]]*)\\])\\s*");
+    private static final Pattern BEHIND_SIGN = Pattern.compile("(.*\\S)(?:\\s+/\\s*|_|\\s+in\\s+|\\s+)(\\S+)");
+
+    static ColumnName of(String header) {
+        var bracketed = BRACKETED.matcher(header);
+        if (header.length() < 200 && bracketed.matches()) {
+            var unit = bracketed.group(2) == null ? bracketed.group(3) : bracketed.group(2);
+            return new ColumnName(plain(bracketed.group(1)), unit.strip());
+        }
+        var behind = BEHIND_SIGN.matcher(header);
+        if (header.length() < 200 && behind.matches() && isUnit(behind.group(2))) {
+            return new ColumnName(plain(behind.group(1)), behind.group(2));
+        }
+        return new ColumnName(plain(header), "");
+    }
+
+    static String plain(String name) {
+        var plain = new StringBuilder();
+        name.toLowerCase(Locale.ROOT)
+                .codePoints()
+                .filter(Character::isLetterOrDigit)
+                .forEach(plain::appendCodePoint);
+        return plain.toString();
+    }
+
+    static boolean isUnit(String text) {
+        return quantityOf(text).isPresent();
+    }
+
+    static Optional<Quantity> quantityOf(String unit) {
+        for (var quantity : Quantity.values()) {
+            if (quantity.factor(unit).isPresent()) {
+                return Optional.of(quantity);
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,152 @@
+package org.tautlog.intake.layout;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.intake.text.Cells;
+import org.tautlog.intake.text.Line;
+import org.tautlog.problem.Outcome;
+import org.tautlog.problem.Problem;
+import org.tautlog.problem.ProblemCode;
+import org.tautlog.problem.Where;
+
+/** Finds the table's header: the line, cut at the delimiter, in which the most columns are known by name. */
+final class HeaderSearch {
+    /** Where two delimiters explain a line as well, the one that is no decimal mark and no blank text wins. */
+    private static final List<Character> DELIMITERS = List.of(';', '\t', ',', '|');
+
+    private final LogLayout stated;
+
+    HeaderSearch(LogLayout stated) {
+        this.stated = stated;
+    }
+
+    /**
+     * A header that was found.
+     *
+     * @param line 1-based line
+     * @param delimiter the delimiter that cuts it
+     * @param cells its cells
+     * @param samples 0-based columns of the samples' quantities
+     * @param identity 0-based columns of the identity's fields
+     */
+    record Header(
+            int line,
+            char delimiter,
+            List<String> cells,
+            Map<SampleQuantity, Integer> samples,
+            Map<IdentityField, Integer> identity) {
+        int known() {
+            return samples.size() + identity.size();
+        }
+    }
+
+    Outcome<Header> find(String file, List<Line> head) {
+        var delimiters = stated.text().delimiter() == null
+                ? DELIMITERS
+                : List.of(stated.text().delimiter());
+        Header best = null;
+        Header nearest = null;
+        for (var delimiter : delimiters) {
+            var cutter = new Cells(delimiter);
+            for (var line : head) {
+                var header = header(line, delimiter, cutter.of(line.text()).orElse(List.of()));
+                if (isWhole(header) && (best == null || header.known() > best.known())) {
+                    best = header;
+                }
+                if (nearest == null || header.known() > nearest.known()) {
+                    nearest = header;
+                }
+            }
+        }
+        return best == null ? Outcome.failed(List.of(whatIsMissing(file, nearest))) : Outcome.of(best, List.of());
+    }
+
+    private Header header(Line line, char delimiter, List<String> cells) {
+        var samples = new EnumMap<SampleQuantity, Integer>(SampleQuantity.class);
+        for (var quantity : SampleQuantity.values()) {
+            var source = stated.samples().get(quantity);
+            int at = source == null
+                    ? first(cells, cell -> quantity.isNamed(ColumnName.of(cell).plain()))
+                    : source.column().isEmpty() ? -1 : named(cells, source.column());
+            if (at >= 0) {
+                samples.put(quantity, at);
+            }
+        }
+        var identity = new EnumMap<IdentityField, Integer>(IdentityField.class);
+        for (var field : IdentityField.values()) {
+            var origin = stated.identity().get(field);
+            int at = -1;
+            if (origin instanceof Origin.Column column) {
+                at = named(cells, column.name());
+            } else if (origin == null) {
+                at = first(cells, cell -> field.isNamed(ColumnName.plain(cell)));
+            }
+            if (at >= 0 && !samples.containsValue(at)) {
+                identity.put(field, at);
+            }
+        }
+        return new Header(line.number(), delimiter, cells, samples, identity);
+    }
+
+    private boolean isWhole(Header header) {
+        return missing(header).isEmpty();
+    }
+
+    /** Every column that the layout states must be there, and angle and torque in any case. */
+    private List<String> missing(Header header) {
+        var missing = new ArrayList<String>();
+        stated.samples().forEach((quantity, source) -> {
+            if (!source.column().isEmpty() && !header.samples().containsKey(quantity)) {
+                missing.add("'" + source.column() + "'");
+            }
+        });
+        for (var quantity : List.of(SampleQuantity.ANGLE, SampleQuantity.TORQUE)) {
+            if (!stated.samples().containsKey(quantity) && !header.samples().containsKey(quantity)) {
+                missing.add(quantity.key());
+            }
+        }
+        stated.identity().forEach((field, origin) -> {
+            if (origin instanceof Origin.Column column && named(header.cells(), column.name()) < 0) {
+                missing.add("'" + column.name() + "'");
+            }
+        });
+        stated.traceKey().stream()
+                .filter(name -> named(header.cells(), name) < 0)
+                .forEach(name -> missing.add("'" + name + "'"));
+        return missing;
+    }
+
+    private Problem whatIsMissing(String file, @Nullable Header nearest) {
+        if (nearest == null || nearest.known() == 0) {
+            return new Problem(
+                    ProblemCode.UNKNOWN_LAYOUT,
+                    Where.file(file),
+                    "no line names the columns of a torque-angle table",
+                    "a header such as Angle (deg), Torque (N·m)",
+                    "state the columns in a layout.toml beside the file");
+        }
+        return new Problem(
+                ProblemCode.MISSING_COLUMN,
+                Where.line(file, nearest.line()),
+                "no column " + String.join(", ", missing(nearest)) + "; found: " + String.join(", ", nearest.cells()),
+                "",
+                "state the columns in a layout.toml beside the file");
+    }
+
+    static int named(List<String> cells, String name) {
+        int exact = cells.indexOf(name.strip());
+        return exact >= 0 ? exact : first(cells, cell -> cell.equalsIgnoreCase(name.strip()));
+    }
+
+    static int first(List<String> cells, java.util.function.Predicate<String> wanted) {
+        for (int i = 0; i < cells.size(); i++) {
+            if (wanted.test(cells.get(i))) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

@@ -1,0 +1,97 @@
+package org.tautlog.intake.text;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/**
+ * The encoding of a text, told from its first bytes.
+ *
+ * @param charset the encoding
+ * @param markBytes length of the byte-order mark before the text; 0 where there is none
+ * @param certain whether the bytes leave no doubt: a byte-order mark, or well-formed UTF-8
+ */
+public record Encoding(Charset charset, int markBytes, boolean certain) {
+    /** How many bytes are enough to tell. */
+    public static final int HEAD_BYTES = 1 << 16;
+
+    /**
+     * Tells the encoding: a byte-order mark decides; zero bytes in every other place are UTF-16; what is well-formed
+     * UTF-8 is UTF-8; anything else is ISO-8859-1.
+     *
+     * @param head the first bytes of the file
+     * @param length how many of them are filled
+     * @return the encoding, or empty where the bytes are no text
+     */
+    public static Optional<Encoding> sniff(byte[] head, int length) {
+        if (begins(head, length, 0xEF, 0xBB, 0xBF)) {
+            return Optional.of(new Encoding(StandardCharsets.UTF_8, 3, true));
+        }
+        if (begins(head, length, 0xFF, 0xFE)) {
+            return Optional.of(new Encoding(StandardCharsets.UTF_16LE, 2, true));
+        }
+        if (begins(head, length, 0xFE, 0xFF)) {
+            return Optional.of(new Encoding(StandardCharsets.UTF_16BE, 2, true));
+        }
+        if (mostlyZero(head, length, 1)) {
+            return Optional.of(new Encoding(StandardCharsets.UTF_16LE, 0, false));
+        }
+        if (mostlyZero(head, length, 0)) {
+            return Optional.of(new Encoding(StandardCharsets.UTF_16BE, 0, false));
+        }
+        if (isBinary(head, length)) {
+            return Optional.empty();
+        }
+        boolean ascii = true;
+        for (int i = 0; i < length; i++) {
+            ascii &= head[i] >= 0;
+        }
+        boolean utf8 = ascii || isUtf8(head, length);
+        return Optional.of(new Encoding(utf8 ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1, 0, utf8));
+    }
+
+    private static boolean begins(byte[] head, int length, int... mark) {
+        if (length < mark.length) {
+            return false;
+        }
+        for (int i = 0; i < mark.length; i++) {
+            if ((head[i] & 0xFF) != mark[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Text of our trade in UTF-16 is nearly all ASCII: a zero in one half of each pair and none in the other. */
+    private static boolean mostlyZero(byte[] head, int length, int half) {
+        int pairs = length / 2;
+        int zeros = 0;
+        for (int i = 0; i < pairs; i++) {
+            if (head[2 * i + half] == 0 && head[2 * i + 1 - half] != 0) {
+                zeros++;
+            }
+        }
+        return pairs > 1 && zeros > 0.8 * pairs;
+    }
+
+    /** A text may hold a few stray control characters, where a disk filled up or a cable was pulled. */
+    private static boolean isBinary(byte[] head, int length) {
+        int control = 0;
+        for (int i = 0; i < length; i++) {
+            int b = head[i];
+            if (b >= 0 && b < 0x20 && b != '\t' && b != '\n' && b != '\r' && b != '\f' && b != 0x1A) {
+                control++;
+            }
+        }
+        return control > 0.1 * length;
+    }
+
+    private static boolean isUtf8(byte[] head, int length) {
+        var decoder = StandardCharsets.UTF_8.newDecoder();
+        // The last character may be cut by the end of the head: that is no fault yet.
+        var result = decoder.decode(ByteBuffer.wrap(head, 0, length), CharBuffer.allocate(length + 1), false);
+        return !result.isError();
+    }
+}
