@@ -21,7 +21,7 @@ import org.tautlog.trace.Trace;
 import org.tautlog.trace.TraceIdentity;
 
 /**
- * Writes traces as a log that the log reader reads back without a layout file: identity, order and every sample are
+ * Writes traces as a log that {@link LogReader} reads back without a layout file: identity, order and every sample are
  * the same, to the last bit. Text is UTF-8 with {@code ,} and {@code .}; equal traces give equal bytes.
  *
  * <p>No existing file is overwritten. Text cells that a spreadsheet would evaluate as a formula get an apostrophe in

@@ -2,7 +2,14 @@
  * All that comes from the plant's files: reading logs with their provenance and rejects, and the log writer beside the
  * reader. How logs lie: {@code intake.layout}. Joint-specification files: {@code intake.specification}.
  *
- * <p>Public types in reading order: {@link org.tautlog.intake.LogWriter}, {@link org.tautlog.intake.Packing}.
+ * <p>Public types in reading order: {@link org.tautlog.intake.LogReader}, {@link org.tautlog.intake.ReadOptions},
+ * {@link org.tautlog.intake.ReadBounds}, {@link org.tautlog.intake.TraceSink},
+ * {@link org.tautlog.intake.ReadSummary}, {@link org.tautlog.intake.Tally}; {@link org.tautlog.intake.LogWriter},
+ * {@link org.tautlog.intake.Packing}.
+ *
+ * <p>How a log becomes traces: {@code LogFinder} finds files, {@code SealedFile} hashes each, {@code TextLogs} tells
+ * encoding and layout, {@code FilePerTrace}, {@code LongTable} or {@code RowPerTrace} gathers rows into a
+ * {@code TraceDraft}, {@code TraceGate} lets it through or rejects it, {@code ReadLedger} keeps the account.
  *
  * <p>May import: joint, trace, problem. Refuses to: judge.
  */

@@ -1,0 +1,160 @@
+package org.tautlog.intake;
+
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.intake.text.Line;
+import org.tautlog.problem.Problem;
+import org.tautlog.problem.ProblemCode;
+import org.tautlog.problem.Where;
+
+/**
+ * One trace under its heading lines. Exports that were put one behind another into a file are as many traces: the next
+ * one begins where heading lines or the table's header come again.
+ */
+final class FilePerTrace extends TraceTable {
+    private final TraceGate gate;
+    private final String sha256;
+    private final Map<String, String> headings = new HashMap<>();
+    private @Nullable TraceDraft draft;
+    private boolean inTable;
+    private boolean sawTable;
+
+    FilePerTrace(LogText text, ReadLedger ledger, int mostSamples, TraceGate gate, String sha256) {
+        super(text, ledger, mostSamples);
+        this.gate = gate;
+        this.sha256 = sha256;
+    }
+
+    @Override
+    void take(Line line) {
+        var layout = text.layout();
+        if (line.isBlank()) {
+            ledger.lines.ignored(1);
+        } else if (!inTable && (line.number() == layout.headerLine() || isHeader(line))) {
+            beginTable(line);
+        } else if (line.number() == layout.unitsLine()) {
+            ledger.lines.kept(1);
+        } else if (inTable) {
+            takeRow(line);
+        } else {
+            takeHeading(line);
+        }
+    }
+
+    private void takeRow(Line line) {
+        if (text.isComment(line)) {
+            ledger.lines.ignored(1);
+        } else if (isHeader(line)) {
+            settle();
+            beginTable(line);
+        } else if (beginsNext(line)) {
+            settle();
+            headings.clear();
+            inTable = false;
+            takeHeading(line);
+        } else {
+            addRow(line);
+        }
+    }
+
+    private void addRow(Line line) {
+        var current = draft == null || draft.rows() == 0 ? begin(line) : draft;
+        current.countRow();
+        var row = text.row(line);
+        if (row.isPresent()) {
+            current.add(row.get(), text.at(line));
+        } else {
+            spoil(current, line);
+        }
+    }
+
+    private void takeHeading(Line line) {
+        var heading = text.heading(line);
+        if (heading.isPresent()) {
+            headings.putIfAbsent(heading.get().getKey(), heading.get().getValue());
+            ledger.lines.kept(1);
+        } else if (line.number() < text.layout().headerLine() || text.isComment(line)) {
+            ledger.lines.ignored(1);
+        } else {
+            reject(new Problem(
+                    ProblemCode.BAD_ROW,
+                    text.at(line),
+                    Words.quoted(line.text()) + " is neither a row nor a heading",
+                    "a heading such as Serial: FW-000001, or the table's header",
+                    ""));
+        }
+    }
+
+    private void beginTable(Line line) {
+        ledger.lines.kept(1);
+        inTable = true;
+        sawTable = true;
+        draft = begin(line);
+    }
+
+    private TraceDraft begin(Line line) {
+        draft = draft(line);
+        draft.identity().putAll(text.identity(headings, List.of()));
+        return draft;
+    }
+
+    private boolean isHeader(Line line) {
+        return text.row(line).filter(text::isHeader).isPresent();
+    }
+
+    private boolean beginsNext(Line line) {
+        return text.row(line).isEmpty()
+                && text.heading(line)
+                        .filter(heading -> text.isKnownKey(heading.getKey()))
+                        .isPresent();
+    }
+
+    private void settle() {
+        if (draft == null) {
+            return;
+        }
+        checkSampleCount(draft);
+        gate.settle(draft, text.layout(), sha256);
+        draft = null;
+    }
+
+    /** An export that says how many samples it has lets the reader see that some are missing. */
+    private void checkSampleCount(TraceDraft finished) {
+        for (var heading : headings.entrySet()) {
+            if (LogText.isSampleCount(heading.getKey())
+                    && !heading.getValue().equals(String.valueOf(finished.samples()))) {
+                finished.spoil(
+                        ProblemCode.TRUNCATED,
+                        finished.firstRow(),
+                        "the trace has " + finished.samples() + " samples",
+                        Words.quoted(heading.getValue()) + " as its heading says",
+                        "export it again");
+            }
+        }
+    }
+
+    @Override
+    void breakOff(Where where, IOException cause) {
+        if (draft != null) {
+            draft.spoil(BrokenFile.problem(where, cause));
+        } else {
+            ledger.problem(BrokenFile.problem(where, cause));
+        }
+    }
+
+    @Override
+    void end() {
+        settle();
+        if (!inTable && sawTable && !headings.isEmpty()) {
+            ledger.problem(new Problem(
+                    ProblemCode.TRUNCATED,
+                    Where.file(text.file()),
+                    "the file ends after headings without a table",
+                    "",
+                    "export it again"));
+        }
+    }
+}

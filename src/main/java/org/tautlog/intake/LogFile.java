@@ -1,0 +1,28 @@
+package org.tautlog.intake;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * A file that was found among the inputs.
+ *
+ * @param path the file
+ * @param root the input folder that it was found in; the file's own folder where it was named itself
+ * @param named whether the user named the file itself, so that it is read whatever its name ends in
+ */
+record LogFile(Path path, Path root, boolean named) {
+    private static final Set<String> ENDINGS =
+            Set.of("csv", "txt", "tsv", "tab", "log", "dat", "asc", "prn", "gz", "zip");
+
+    static boolean looksLikeLog(String name) {
+        var file = name.substring(name.lastIndexOf('/') + 1);
+        int dot = file.lastIndexOf('.');
+        boolean hidden = file.startsWith(".") || file.startsWith("~") || name.startsWith("__MACOSX/");
+        return !hidden && dot >= 0 && ENDINGS.contains(file.substring(dot + 1).toLowerCase(Locale.ROOT));
+    }
+
+    String name() {
+        return path.toString();
+    }
+}

@@ -1,0 +1,192 @@
+package org.tautlog.intake;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.tautlog.intake.layout.FileLayout;
+import org.tautlog.intake.layout.IdentityField;
+import org.tautlog.intake.layout.Origin;
+import org.tautlog.intake.text.Cells;
+import org.tautlog.intake.text.Line;
+import org.tautlog.problem.Where;
+
+/** What the lines of one log mean under its layout: rows with as many cells as the header, headings, identity. */
+final class LogText {
+    private static final String SAMPLE_COUNT_NAMES = " samples samplecount numberofsamples points messpunkte anzahl ";
+
+    private static final String TIME_OF_DAY_NAMES = " time zeit uhrzeit ";
+
+    private final String file;
+    private final FileLayout layout;
+    private final Cells cells;
+    private final Map<IdentityField, String> fromFileName = new EnumMap<>(IdentityField.class);
+
+    LogText(String file, FileLayout layout) {
+        this.file = file;
+        this.layout = layout;
+        this.cells = new Cells(layout.delimiter());
+        readFileName();
+    }
+
+    String file() {
+        return file;
+    }
+
+    FileLayout layout() {
+        return layout;
+    }
+
+    Where at(Line line) {
+        return Where.line(file, line.number());
+    }
+
+    boolean isComment(Line line) {
+        var sign = layout.stated().text().comment();
+        return !sign.isEmpty() && line.text().startsWith(sign);
+    }
+
+    /** The cells of a row; empty where it cannot be cut, or not into as many cells as the header has. */
+    Optional<List<String>> row(Line line) {
+        var cut = cut(line);
+        return cut.filter(found -> found.size() == layout.header().size());
+    }
+
+    /** The cells of a line with as many empty ones at its end as the header has, where that is all they differ by. */
+    Optional<List<String>> cut(Line line) {
+        if (line.tooLong() || line.text().indexOf('\0') >= 0) {
+            return Optional.empty();
+        }
+        return cells.of(line.text()).map(this::fitted);
+    }
+
+    private List<String> fitted(List<String> found) {
+        int wanted = layout.header().size();
+        if (found.size() == wanted) {
+            return found;
+        }
+        var fitted = new ArrayList<>(found);
+        while (fitted.size() > wanted && fitted.get(fitted.size() - 1).isEmpty()) {
+            fitted.remove(fitted.size() - 1);
+        }
+        while (fitted.size() < wanted && layout.header().get(fitted.size()).isEmpty()) {
+            fitted.add("");
+        }
+        return fitted;
+    }
+
+    boolean isHeader(List<String> row) {
+        return row.equals(layout.header());
+    }
+
+    /** A line of {@code key: value}, {@code key = value} or of a key cell and a value cell. */
+    Optional<Map.Entry<String, String>> heading(Line line) {
+        if (line.tooLong() || line.isBlank()) {
+            return Optional.empty();
+        }
+        var comment = layout.stated().text().comment();
+        var text = isComment(line) ? line.text().substring(comment.length()) : line.text();
+        var parts = cells.of(text).orElse(List.of(text));
+        var whole = parts.size() == 1 ? parts.get(0) : text;
+        int colon = whole.indexOf(':');
+        int sign = colon >= 0 ? colon : whole.indexOf('=');
+        int delimiter = whole.indexOf(layout.delimiter());
+        if (sign > 0 && (delimiter < 0 || sign < delimiter)) {
+            return Optional.of(
+                    Map.entry(whole.substring(0, sign).strip(), valueOf(whole.substring(sign + 1), colon >= 0)));
+        }
+        return parts.size() >= 2 && !parts.get(0).isEmpty()
+                ? Optional.of(Map.entry(parts.get(0), parts.get(1)))
+                : Optional.empty();
+    }
+
+    /** {@code Serial:;FW-1;;} has its value in the cell after the colon. */
+    private String valueOf(String behind, boolean colon) {
+        var text = behind.strip();
+        if (colon && !text.isEmpty() && text.charAt(0) == layout.delimiter()) {
+            return cells.of(text.substring(1)).map(found -> found.get(0)).orElse("");
+        }
+        int end = text.length();
+        while (end > 0 && text.charAt(end - 1) == layout.delimiter()) {
+            end--;
+        }
+        return text.substring(0, end).strip();
+    }
+
+    /** Whether a key says something about a trace, so that it cannot stand inside a table. */
+    boolean isKnownKey(String key) {
+        return IdentityField.named(key).isPresent()
+                || isSampleCount(key)
+                || layout.stated().identity().values().stream()
+                        .anyMatch(origin -> origin instanceof Origin.HeaderLine line
+                                && line.key().equalsIgnoreCase(key));
+    }
+
+    static boolean isSampleCount(String key) {
+        return SAMPLE_COUNT_NAMES.contains(
+                ' ' + key.toLowerCase(Locale.ROOT).replace(" ", "").replace("_", "") + ' ');
+    }
+
+    /** What the heading lines and the row say of a trace's identity. */
+    Map<IdentityField, String> identity(Map<String, String> headings, List<String> row) {
+        var identity = new EnumMap<IdentityField, String>(IdentityField.class);
+        headings.forEach((key, value) -> IdentityField.named(key)
+                .filter(field -> !layout.stated().identity().containsKey(field))
+                .ifPresent(field -> identity.putIfAbsent(field, value)));
+        joinTimeOfDay(identity, headings);
+        identity.putAll(fromFileName);
+        layout.stated().identity().forEach((field, origin) -> {
+            if (origin instanceof Origin.Fixed fixed) {
+                identity.put(field, fixed.value());
+            } else if (origin instanceof Origin.HeaderLine line) {
+                headings.entrySet().stream()
+                        .filter(entry -> entry.getKey().equalsIgnoreCase(line.key()))
+                        .findFirst()
+                        .ifPresent(entry -> identity.put(field, entry.getValue()));
+            }
+        });
+        layout.identityColumns().forEach((field, column) -> {
+            if (column < row.size()) {
+                identity.put(field, row.get(column));
+            }
+        });
+        if (identity.getOrDefault(IdentityField.ATTEMPT, "x").isEmpty()) {
+            identity.remove(IdentityField.ATTEMPT);
+        }
+        return identity;
+    }
+
+    /** Headings often hold the day and the time of day in two lines. */
+    private static void joinTimeOfDay(Map<IdentityField, String> identity, Map<String, String> headings) {
+        headings.forEach((key, value) -> {
+            if (TIME_OF_DAY_NAMES.contains(' ' + key.toLowerCase(Locale.ROOT) + ' ')) {
+                identity.computeIfPresent(IdentityField.TIME, (field, day) -> day + ' ' + value);
+            }
+        });
+    }
+
+    private void readFileName() {
+        var pattern = layout.stated().fileName();
+        if (pattern == null) {
+            return;
+        }
+        var name = file.substring(
+                1 + Math.max(file.lastIndexOf('!'), Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\'))));
+        var groups = new HashMap<IdentityField, String>();
+        layout.stated().identity().forEach((field, origin) -> {
+            if (origin instanceof Origin.FileName from) {
+                groups.put(field, from.group());
+            }
+        });
+        for (var candidate : List.of(name, name.replaceFirst("(?i)[.]gz$", ""))) {
+            var matched = pattern.matcher(candidate);
+            if (matched.matches() && fromFileName.isEmpty()) {
+                groups.forEach((field, group) -> fromFileName.put(
+                        field, Optional.ofNullable(matched.group(group)).orElse("")));
+            }
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package org.tautlog.intake;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.Charset;
+import java.util.Optional;
+import org.tautlog.intake.layout.FileLayout;
+import org.tautlog.intake.layout.LayoutSniffer;
+import org.tautlog.intake.layout.LogLayout;
+import org.tautlog.intake.text.Encoding;
+import org.tautlog.intake.text.LineSource;
+import org.tautlog.problem.Problem;
+import org.tautlog.problem.ProblemCode;
+import org.tautlog.problem.Where;
+
+/** Reads one unpacked log: tells its encoding, completes its layout, and has its lines read in its shape. */
+final class TextLogs {
+    private static final int HEAD_LINES = 200;
+    private static final int HEAD_CHARACTERS = 1 << 20;
+
+    private final ReadBounds bounds;
+    private final ReadLedger ledger;
+    private final TraceGate gate;
+
+    TextLogs(ReadBounds bounds, ReadLedger ledger, TraceSink sink) {
+        this.bounds = bounds;
+        this.ledger = ledger;
+        this.gate = new TraceGate(ledger, new KnownTraces(bounds.mostRemembered()), sink);
+    }
+
+    /** Reads a log and settles its file: kept where it gave a trace, else rejected. */
+    void read(InputStream stream, String file, String sha256, LogLayout stated) throws IOException {
+        var bytes = new BufferedInputStream(stream, Encoding.HEAD_BYTES);
+        var head = head(bytes);
+        if (head.length == 0) {
+            reject(new Problem(ProblemCode.EMPTY_FILE, Where.file(file), "the file is empty", "", ""));
+            return;
+        }
+        var charset = charset(head, file, stated);
+        if (charset.isEmpty()) {
+            reject(new Problem(ProblemCode.NOT_TEXT, Where.file(file), "the file is no text", "an exported table", ""));
+            return;
+        }
+        skipMark(bytes, head);
+        var lines = new LineSource(new InputStreamReader(bytes, charset.get()), bounds.longestLine());
+        var layout = LayoutSniffer.complete(stated, file, lines.peek(HEAD_LINES, HEAD_CHARACTERS));
+        if (layout.value().isEmpty()) {
+            layout.problems().forEach(ledger::problem);
+            ledger.files.rejected(1);
+            return;
+        }
+        layout.problems().forEach(ledger::assume);
+        readLines(lines, layout.value().get(), file, sha256);
+    }
+
+    private void readLines(LineSource lines, FileLayout layout, String file, String sha256) {
+        long before = ledger.traces.keptSoFar();
+        long problemsBefore = ledger.problemsSoFar();
+        var text = new LogText(file, layout);
+        var table = switch (layout.shape()) {
+            case FILE_PER_TRACE -> new FilePerTrace(text, ledger, bounds.mostSamples(), gate, sha256);
+            case LONG_TABLE -> new LongTable(text, ledger, bounds, gate, sha256);
+            case ROW_PER_TRACE -> new RowPerTrace(text, ledger, bounds.mostSamples(), gate, sha256);
+        };
+        table.read(lines);
+        if (ledger.traces.keptSoFar() > before) {
+            ledger.files.kept(1);
+            return;
+        }
+        ledger.files.rejected(1);
+        if (ledger.problemsSoFar() == problemsBefore) {
+            ledger.problem(new Problem(
+                    ProblemCode.EMPTY_FILE,
+                    Where.line(file, layout.headerLine()),
+                    "no row stands under the header",
+                    "",
+                    ""));
+        }
+    }
+
+    /** The first bytes; where the file breaks off in them, those before the break. */
+    private static byte[] head(BufferedInputStream bytes) throws IOException {
+        bytes.mark(Encoding.HEAD_BYTES);
+        var head = new byte[Encoding.HEAD_BYTES - 1];
+        int length = 0;
+        try {
+            for (int n = 0; n >= 0 && length < head.length; n = bytes.read(head, length, head.length - length)) {
+                length += n;
+            }
+        } catch (IOException e) {
+            if (length == 0) {
+                throw e;
+            }
+        }
+        bytes.reset();
+        return java.util.Arrays.copyOf(head, length);
+    }
+
+    private Optional<Charset> charset(byte[] head, String file, LogLayout stated) {
+        if (stated.text().encoding() != null) {
+            return Optional.of(stated.text().encoding());
+        }
+        var encoding = Encoding.sniff(head, head.length);
+        if (encoding.isPresent() && !encoding.get().certain()) {
+            ledger.assume(new Problem(
+                    ProblemCode.ASSUMED,
+                    Where.file(file).at("encoding"),
+                    "the encoding is taken to be " + encoding.get().charset(),
+                    "",
+                    "state it in layout.toml under [text] encoding"));
+        }
+        return encoding.map(Encoding::charset);
+    }
+
+    /** A byte-order mark is no part of the first cell. */
+    private static void skipMark(BufferedInputStream bytes, byte[] head) throws IOException {
+        var marked = Encoding.sniff(head, Math.min(4, head.length));
+        bytes.skipNBytes(marked.map(Encoding::markBytes).orElse(0));
+    }
+
+    private void reject(Problem problem) {
+        ledger.problem(problem);
+        ledger.files.rejected(1);
+    }
+}

@@ -1,0 +1,67 @@
+package org.tautlog.intake;
+
+import java.time.DateTimeException;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.format.ResolverStyle;
+import java.time.temporal.ChronoField;
+import java.time.temporal.TemporalAccessor;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.tautlog.intake.layout.TimeForm;
+
+/**
+ * Reads recording times. Where no format is stated, ISO 8601 and day.month.year are tried; a date with slashes is
+ * refused, for it means another day on either side of the ocean.
+ */
+final class TimeReader {
+    private static final List<DateTimeFormatter> USUAL =
+            List.of(DateTimeFormatter.ISO_OFFSET_DATE_TIME, local("uuuu-MM-dd['T'][' ']"), local("d.M.uuuu['T'][' ']"));
+
+    private final TimeForm form;
+
+    TimeReader(TimeForm form) {
+        this.form = form;
+    }
+
+    /**
+     * A time that was read.
+     *
+     * @param time the time
+     * @param zoneAssumed whether neither the text nor the layout states a zone, so that UTC was taken
+     */
+    record Reading(OffsetDateTime time, boolean zoneAssumed) {}
+
+    Optional<Reading> read(String text) {
+        for (var format : form.format() == null ? USUAL : List.of(form.format())) {
+            try {
+                return Optional.of(reading(format.parseBest(text, OffsetDateTime::from, LocalDateTime::from)));
+            } catch (DateTimeException e) {
+                // The next format may fit; where none does the caller reports it.
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Reading reading(TemporalAccessor parsed) {
+        if (parsed instanceof OffsetDateTime time) {
+            return new Reading(time, false);
+        }
+        var local = LocalDateTime.from(parsed);
+        return form.zone() == null
+                ? new Reading(local.atOffset(ZoneOffset.UTC), true)
+                : new Reading(local.atZone(form.zone()).toOffsetDateTime(), false);
+    }
+
+    private static DateTimeFormatter local(String date) {
+        return new DateTimeFormatterBuilder()
+                .appendPattern(date + "H:mm[:ss]")
+                .appendFraction(ChronoField.NANO_OF_SECOND, 0, 9, true)
+                .toFormatter(Locale.ROOT)
+                .withResolverStyle(ResolverStyle.STRICT);
+    }
+}

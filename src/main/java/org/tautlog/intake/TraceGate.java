@@ -1,0 +1,153 @@
+package org.tautlog.intake;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.intake.layout.FileLayout;
+import org.tautlog.intake.layout.IdentityField;
+import org.tautlog.problem.Problem;
+import org.tautlog.problem.ProblemCode;
+import org.tautlog.problem.Where;
+import org.tautlog.trace.Source;
+import org.tautlog.trace.Trace;
+import org.tautlog.trace.TraceIdentity;
+
+/** Where a finished draft becomes a trace or a reject; the one place that settles its rows. */
+final class TraceGate {
+    /** What readers of labels write where they could not read one. Common practice, no source. */
+    private static final Set<String> UNREAD = Set.of("noread", "no read", "no_read", "n/a", "na", "none", "null", "?");
+
+    private final ReadLedger ledger;
+    private final KnownTraces known;
+    private final TraceSink sink;
+
+    TraceGate(ReadLedger ledger, KnownTraces known, TraceSink sink) {
+        this.ledger = ledger;
+        this.known = known;
+        this.sink = sink;
+    }
+
+    void settle(TraceDraft draft, FileLayout layout, String sha256) {
+        ledger.traces.in(1);
+        var trace = trace(draft, layout, sha256);
+        if (trace.isEmpty()) {
+            ledger.problem(draft.fault().orElseThrow());
+            ledger.traces.rejected(1);
+            ledger.lines.rejected(draft.rows());
+            return;
+        }
+        draft.remark().ifPresent(ledger::problem);
+        ledger.traces.kept(1);
+        ledger.lines.kept(draft.rows());
+        sink.accept(trace.get());
+    }
+
+    private Optional<Trace> trace(TraceDraft draft, FileLayout layout, String sha256) {
+        var curve = draft.curve();
+        var identity = curve.isEmpty() ? Optional.<TraceIdentity>empty() : identity(draft, layout);
+        if (identity.isEmpty()) {
+            return Optional.empty();
+        }
+        var where = draft.firstRow();
+        boolean attemptStated = draft.identity().containsKey(IdentityField.ATTEMPT);
+        var repeat = known.repeat(identity.get(), attemptStated, curve.orElseThrow(), where);
+        if (repeat.isPresent() && repeat.get().sameTightening()) {
+            draft.spoil(repeat.get().problem());
+            return Optional.empty();
+        }
+        repeat.map(KnownTraces.Repeat::problem).ifPresent(ledger::problem);
+        var settled = attemptStated ? identity.get() : numbered(identity.get(), where);
+        known.remember(settled, curve.orElseThrow(), where);
+        return Optional.of(
+                new Trace(settled, new Source(where.file(), Math.max(1, where.line()), sha256), curve.orElseThrow()));
+    }
+
+    private TraceIdentity numbered(TraceIdentity identity, Where where) {
+        int attempt = known.nextAttempt(identity);
+        if (attempt > 1) {
+            ledger.assume(new Problem(
+                    ProblemCode.ASSUMED,
+                    where.at("attempt"),
+                    "attempts at the same bolt are numbered in reading order",
+                    "",
+                    "state where the attempt stands in layout.toml under [identity] attempt"));
+        }
+        return new TraceIdentity(
+                identity.serial(),
+                identity.station(),
+                identity.spindle(),
+                identity.bolt(),
+                attempt,
+                identity.time(),
+                identity.boltLot());
+    }
+
+    /** The identity of a draft; where there is none the draft is spoilt. */
+    private Optional<TraceIdentity> identity(TraceDraft draft, FileLayout layout) {
+        var values = draft.identity();
+        var serial = text(values, IdentityField.SERIAL);
+        if (serial.isBlank() || UNREAD.contains(serial.toLowerCase(Locale.ROOT)) || isDashes(serial)) {
+            draft.spoil(
+                    ProblemCode.MISSING_IDENTITY,
+                    draft.firstRow().at("serial"),
+                    serial.isBlank() ? "the trace names no serial" : "the serial is " + Words.quoted(serial),
+                    "the engine's serial",
+                    serial.isBlank() ? "state where it stands in layout.toml under [identity] serial" : "");
+            return Optional.empty();
+        }
+        for (var entry : values.entrySet()) {
+            if (entry.getValue().chars().anyMatch(c -> c == '\ufffd' || Character.isISOControl(c))) {
+                draft.spoil(
+                        ProblemCode.NOT_TEXT,
+                        draft.firstRow().at(entry.getKey().key()),
+                        entry.getKey().key() + " is " + Words.quoted(entry.getValue())
+                                + ", which is damaged or in another encoding",
+                        "",
+                        "state the encoding in layout.toml under [text] encoding");
+                return Optional.empty();
+            }
+        }
+        int attempt = attempt(draft, values.get(IdentityField.ATTEMPT));
+        return attempt < 1
+                ? Optional.empty()
+                : Optional.of(new TraceIdentity(
+                        serial,
+                        text(values, IdentityField.STATION),
+                        text(values, IdentityField.SPINDLE),
+                        text(values, IdentityField.BOLT),
+                        attempt,
+                        new RecordingTime(ledger, layout, draft.firstRow()).of(text(values, IdentityField.TIME)),
+                        text(values, IdentityField.BOLT_LOT)));
+    }
+
+    private static int attempt(TraceDraft draft, @Nullable String cell) {
+        if (cell == null) {
+            return 1;
+        }
+        try {
+            int attempt = Integer.parseInt(cell);
+            if (attempt >= 1) {
+                return attempt;
+            }
+        } catch (NumberFormatException e) {
+            // Said below, together with numbers that are too small.
+        }
+        draft.spoil(
+                ProblemCode.BAD_VALUE,
+                draft.firstRow().at("attempt"),
+                "the attempt is " + Words.quoted(cell),
+                "a whole number from 1",
+                "");
+        return 0;
+    }
+
+    private static boolean isDashes(String text) {
+        return text.chars().allMatch(c -> c == '-' || c == '*' || c == '_');
+    }
+
+    private static String text(Map<IdentityField, String> values, IdentityField field) {
+        return FormulaGuard.unguard(values.getOrDefault(field, ""));
+    }
+}
