@@ -1,11 +1,14 @@
 package org.tautlog.judge;
 
+import org.tautlog.joint.window.FindingCode;
 import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.signature.ClampLoadEstimate;
 import org.tautlog.signature.SignatureReader;
 import org.tautlog.trace.Trace;
 
 /**
- * Judges one tightening by its own curve: data checks, window, fault signatures, causes.
+ * Judges one tightening by its own curve: data checks, window, fault signatures, causes; clamp load where the
+ * specification states the joint.
  *
  * <p>The window decides. A cause is named only when two cues agree. Data too poor to judge give no window findings that
  * they cannot bear: a recording that ends mid-turn is not a turn that stopped short.
@@ -21,7 +24,11 @@ public final class Judge {
      * @return the judgement, findings gravest first and causes before what they explain
      */
     public static Judgement judge(Trace trace, JointSpecification specification) {
-        var signature = SignatureReader.read(trace.curve(), specification.method(), specification.reading());
+        var read = SignatureReader.read(trace.curve(), specification.method(), specification.reading());
+        var signature = specification
+                .statedJoint()
+                .map(joint -> read.withClampLoad(ClampLoadEstimate.of(read, joint)))
+                .orElse(read);
         var sheet = new Sheet(trace.identity(), signature, specification);
         DataCheck.check(sheet);
         WindowCheck.check(sheet);
@@ -29,6 +36,9 @@ public final class Judge {
         DriveFaults.check(sheet);
         ThreadFaults.check(sheet);
         Causes.check(sheet);
+        if (specification.statedJoint().isPresent()) {
+            clampLoad(sheet);
+        }
         var findings = sheet.gravestFirst();
         return new Judgement(
                 trace.identity(),
@@ -38,5 +48,18 @@ public final class Judge {
                 signature,
                 Verdict.of(findings),
                 findings);
+    }
+
+    private static void clampLoad(Sheet sheet) {
+        var load = sheet.signature().clampLoad().loadKN();
+        if (!load.isFound()) {
+            sheet.add(
+                    FindingCode.FEATURE_MISSING,
+                    null,
+                    null,
+                    "kN",
+                    "clamp load is not estimated: %s",
+                    load.whyMissing());
+        }
     }
 }

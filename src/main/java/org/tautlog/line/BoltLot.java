@@ -10,11 +10,13 @@ import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
  * @param frictionShift friction of its coating less the usual one
  */
 record BoltLot(String mark, double yieldMPa, double frictionShift) {
+    /** Mean over all lots. */
+    static final double USUAL_YIELD_MPA = 1022;
+
     /** Within one lot. */
     static final double YIELD_SPREAD_MPA = 11;
 
     private static final int FIRST = 17;
-    private static final double USUAL_YIELD_MPA = 1022;
     /** Not a multiple of a shift, so that lots change inside shifts. */
     private static final int ENGINES = 23;
 

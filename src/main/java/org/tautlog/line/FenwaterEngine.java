@@ -14,11 +14,16 @@ import org.tautlog.joint.LayerMaterial;
 import org.tautlog.joint.LayerShape;
 import org.tautlog.joint.MetricThread;
 import org.tautlog.joint.PropertyClass;
+import org.tautlog.joint.study.Factor;
+import org.tautlog.joint.study.Spread;
+import org.tautlog.joint.warmup.Temperatures;
 import org.tautlog.joint.window.Band;
 import org.tautlog.joint.window.FaultRule;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.joint.window.OnsetLimits;
 import org.tautlog.joint.window.ReadingRule;
+import org.tautlog.joint.window.StatedJoint;
+import org.tautlog.joint.window.StatedWarmUp;
 import org.tautlog.joint.window.TighteningMethod;
 import org.tautlog.joint.window.Window;
 
@@ -102,7 +107,30 @@ public final class FenwaterEngine {
                         new Band(270.0, Double.POSITIVE_INFINITY), new Band(330.0, Double.POSITIVE_INFINITY), 0.15));
         return new JointSpecification(
                         "Fenwater through-bolt M10", "3", METHOD, window, ReadingRule.withDefaults(), Map.of())
-                .withFaults(FaultRule.withDefaults().withRundownDeg(new Band(1000, 1350)));
+                .withFaults(FaultRule.withDefaults().withRundownDeg(new Band(1000, 1350)))
+                .withStatedJoint(statedJoint());
+    }
+
+    /** What the works know of their joint: lot means and spreads, and coolant near 100 deg C after a start at 20. */
+    private static StatedJoint statedJoint() {
+        var joint = joint();
+        var bolt = joint.bolt();
+        var usual = bolt.withMaterial(bolt.material().withYieldStrengthMPa(BoltLot.USUAL_YIELD_MPA));
+        return new StatedJoint(
+                new BoltedJoint(usual, joint.layers(), joint.friction()),
+                1.6,
+                25.0,
+                StatedWarmUp.of(new Temperatures(20, 95, List.of(100.0, 100.0, 100.0, 100.0))),
+                Map.of(
+                        Factor.YIELD_STRENGTH, Spread.normal(18),
+                        Factor.FRICTION, Spread.normal(0.005),
+                        Factor.THREAD_FRICTION, Spread.normal(0.004),
+                        Factor.UNDER_HEAD_FRICTION, Spread.normal(0.004),
+                        Factor.SNUG_TORQUE, Spread.normal(0.3),
+                        Factor.TURN, Spread.even(3),
+                        Factor.LAYER_STIFFNESS, Spread.normal(0.015),
+                        Factor.BOLT_TEMPERATURE, Spread.normal(4),
+                        Factor.LAYER_TEMPERATURE, Spread.normal(4)));
     }
 
     /**

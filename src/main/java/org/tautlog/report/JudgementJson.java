@@ -15,7 +15,7 @@ import org.tautlog.trace.Source;
 
 /**
  * One judgement as one line of JSON. Keys never change their meaning; a number that could not be found is null, and a
- * finding says why.
+ * finding says why. Clamp loads are null throughout, without a finding, where the specification states no bolt and layers.
  */
 public final class JudgementJson {
     private static final JsonFactory FACTORY = JsonFactory.builder()

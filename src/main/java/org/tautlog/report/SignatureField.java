@@ -20,7 +20,12 @@ enum SignatureField {
     YIELD_ONSET_TORQUE("yieldOnsetTorqueNm", Digits.TORQUE),
     MIN_GRADIENT_RATIO("minGradientRatio", Digits.RATIO),
     FINAL_GRADIENT_RATIO("finalGradientRatio", Digits.RATIO),
-    PAST_ONSET("pastOnsetDeg", Digits.ANGLE);
+    PAST_ONSET("pastOnsetDeg", Digits.ANGLE),
+    CLAMP_LOAD("clampLoadKN", Digits.LOAD),
+    CLAMP_LOAD_LOW("clampLoadLowKN", Digits.LOAD),
+    CLAMP_LOAD_HIGH("clampLoadHighKN", Digits.LOAD),
+    APPARENT_FRICTION("apparentFriction", Digits.FRICTION),
+    CLAMP_LOAD_AFTER_WARM_UP("clampLoadAfterWarmUpKN", Digits.LOAD);
 
     /** Decimals written: finer than any uncertainty, coarse enough to read. */
     private static final class Digits {
@@ -28,6 +33,8 @@ enum SignatureField {
         private static final int ANGLE = 2;
         private static final int RATE = 5;
         private static final int RATIO = 3;
+        private static final int LOAD = 2;
+        private static final int FRICTION = 4;
     }
 
     private final String key;
@@ -70,6 +77,11 @@ enum SignatureField {
             case MIN_GRADIENT_RATIO -> signature.onset().minGradientRatio();
             case FINAL_GRADIENT_RATIO -> signature.onset().finalGradientRatio();
             case PAST_ONSET -> signature.onset().pastOnsetDeg();
+            case CLAMP_LOAD -> signature.clampLoad().loadKN();
+            case CLAMP_LOAD_LOW -> signature.clampLoad().lowKN();
+            case CLAMP_LOAD_HIGH -> signature.clampLoad().highKN();
+            case APPARENT_FRICTION -> signature.clampLoad().apparentFriction();
+            case CLAMP_LOAD_AFTER_WARM_UP -> signature.clampLoad().afterWarmUpKN();
         };
     }
 }

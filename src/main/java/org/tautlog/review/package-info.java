@@ -5,7 +5,8 @@
  * <p>Public types in reading order: {@link org.tautlog.review.ShiftReviewer} (takes judgements one by one),
  * {@link org.tautlog.review.ShiftReview} (what it found), {@link org.tautlog.review.Listed},
  * {@link org.tautlog.review.StreamSummary}, {@link org.tautlog.review.StreamChart}, {@link org.tautlog.review.Change},
- * {@link org.tautlog.review.FindingTally}, {@link org.tautlog.review.FirstAction}.
+ * {@link org.tautlog.review.FindingTally}, {@link org.tautlog.review.FirstAction};
+ * {@link org.tautlog.review.EngineClampLoad}.
  *
  * <p>May import: judge, signature, spc, joint, trace, problem. Refuses to: format, read or write files, alter a verdict.
  */

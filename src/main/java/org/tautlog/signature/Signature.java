@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param onset the yield onset
  * @param end the final point
  * @param marks what else the curve shows
+ * @param clampLoad the clamp load as estimated with the stated joint; missing where the specification states none
  */
 public record Signature(
         int samples,
@@ -20,7 +21,10 @@ public record Signature(
         ElasticLine elastic,
         YieldOnset onset,
         FinalPoint end,
-        CurveMarks marks) {
+        CurveMarks marks,
+        ClampLoad clampLoad) {
+    private static final ClampLoad NO_JOINT = ClampLoad.none("the specification states no bolt and layers");
+
     public Signature {
         if (samples < 1) {
             throw new IllegalArgumentException("samples is " + samples + "; a curve has at least 1");
@@ -31,5 +35,38 @@ public record Signature(
         Objects.requireNonNull(onset, "onset");
         Objects.requireNonNull(end, "end");
         Objects.requireNonNull(marks, "marks");
+        Objects.requireNonNull(clampLoad, "clampLoad");
+    }
+
+    /**
+     * A signature without a clamp load, which no curve gives alone.
+     *
+     * @param samples how many samples the curve has
+     * @param prevailingTorqueNm torque of the free turning before seating, N·m
+     * @param snug the snug point
+     * @param elastic the elastic line
+     * @param onset the yield onset
+     * @param end the final point
+     * @param marks what else the curve shows
+     */
+    public Signature(
+            int samples,
+            Feature prevailingTorqueNm,
+            SnugPoint snug,
+            ElasticLine elastic,
+            YieldOnset onset,
+            FinalPoint end,
+            CurveMarks marks) {
+        this(samples, prevailingTorqueNm, snug, elastic, onset, end, marks, NO_JOINT);
+    }
+
+    /**
+     * The same signature with a clamp load.
+     *
+     * @param estimate the clamp load
+     * @return the changed signature
+     */
+    public Signature withClampLoad(ClampLoad estimate) {
+        return new Signature(samples, prevailingTorqueNm, snug, elastic, onset, end, marks, estimate);
     }
 }

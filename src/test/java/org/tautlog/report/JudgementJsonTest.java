@@ -51,6 +51,11 @@ class JudgementJsonTest {
                         "minGradientRatio",
                         "finalGradientRatio",
                         "pastOnsetDeg",
+                        "clampLoadKN",
+                        "clampLoadLowKN",
+                        "clampLoadHighKN",
+                        "apparentFriction",
+                        "clampLoadAfterWarmUpKN",
                         "endState"),
                 keys(json.get("signature")));
         assertEquals(
