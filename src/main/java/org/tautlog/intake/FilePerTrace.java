@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.intake.file.BrokenFile;
 import org.tautlog.intake.text.Line;
+import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
@@ -63,12 +65,7 @@ final class FilePerTrace extends TraceTable {
     private void addRow(Line line) {
         var current = draft == null || draft.rows() == 0 ? begin(line) : draft;
         current.countRow();
-        var row = text.row(line);
-        if (row.isPresent()) {
-            current.add(row.get(), text.at(line));
-        } else {
-            spoil(current, line);
-        }
+        add(current, line);
     }
 
     private void takeHeading(Line line) {

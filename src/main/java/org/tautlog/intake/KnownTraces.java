@@ -4,6 +4,8 @@ import java.nio.ByteBuffer;
 import java.security.MessageDigest;
 import java.util.Map;
 import java.util.Optional;
+import org.tautlog.intake.file.Sha256;
+import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;

@@ -8,8 +8,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipException;
-import org.tautlog.intake.SealedFile.Kind;
-import org.tautlog.intake.SealedFile.Unpacked;
+import org.tautlog.intake.file.BrokenFile;
+import org.tautlog.intake.file.LogFile;
+import org.tautlog.intake.file.LogFinder;
+import org.tautlog.intake.file.SealedFile;
+import org.tautlog.intake.file.SealedFile.Kind;
+import org.tautlog.intake.file.SealedFile.Unpacked;
 import org.tautlog.intake.layout.LogLayout;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -57,10 +61,15 @@ public final class LogReader {
      */
     public static ReadSummary read(List<Path> inputs, ReadOptions options, TraceSink sink) {
         var reader = new LogReader(options, sink);
-        for (var file : new LogFinder(reader.ledger).find(inputs)) {
+        for (var file : new LogFinder(reader::countUnreadable).find(inputs)) {
             reader.read(file);
         }
         return reader.ledger.summary();
+    }
+
+    private void countUnreadable(Problem problem) {
+        ledger.files.in(1);
+        reject(problem);
     }
 
     private void read(LogFile file) {
@@ -125,7 +134,11 @@ public final class LogReader {
     private InputStream open(LogFile file, SealedFile sealed) throws IOException {
         var bytes = new BufferedInputStream(Files.newInputStream(file.path()));
         return sealed.kind() == Kind.GZIP
-                ? new Unpacked(new GZIPInputStream(bytes, 1 << 15), sealed.bytes(), options.bounds())
+                ? new Unpacked(
+                        new GZIPInputStream(bytes, 1 << 15),
+                        sealed.bytes(),
+                        options.bounds().mostUnpackedBytes(),
+                        options.bounds().mostUnpackedRatio())
                 : bytes;
     }
 

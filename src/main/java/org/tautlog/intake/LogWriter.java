@@ -15,7 +15,9 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.QuoteMode;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.intake.file.LogOutput;
 import org.tautlog.intake.layout.LogShape;
+import org.tautlog.intake.text.FormulaGuard;
 import org.tautlog.trace.Curve;
 import org.tautlog.trace.Trace;
 import org.tautlog.trace.TraceIdentity;
@@ -69,7 +71,9 @@ public final class LogWriter implements Closeable {
         boolean many = shape == LogShape.FILE_PER_TRACE;
         var output = packing == Packing.ZIP
                 ? LogOutput.archive(target)
-                : many ? LogOutput.folder(target, packing) : LogOutput.file(target, packing);
+                : many
+                        ? LogOutput.folder(target, packing == Packing.GZIP)
+                        : LogOutput.file(target, packing == Packing.GZIP);
         var writer = new LogWriter(shape, output);
         if (!many) {
             var name = Objects.requireNonNull(target.getFileName(), "target").toString();

@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.intake.file.BrokenFile;
 import org.tautlog.intake.text.Line;
+import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
@@ -77,11 +79,7 @@ final class LongTable extends TraceTable {
             current = begin(line, cells);
         }
         current.countRow();
-        if (row.isPresent()) {
-            current.add(cells, text.at(line));
-        } else {
-            spoil(current, line);
-        }
+        add(current, line);
     }
 
     private boolean hasKey(List<String> cells) {

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.intake.file.LogFile;
 import org.tautlog.intake.layout.LayoutFile;
 import org.tautlog.intake.layout.LogLayout;
 import org.tautlog.problem.Outcome;

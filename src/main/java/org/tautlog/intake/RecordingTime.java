@@ -3,6 +3,8 @@ package org.tautlog.intake;
 import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.layout.FileLayout;
+import org.tautlog.intake.layout.TimeReader;
+import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;

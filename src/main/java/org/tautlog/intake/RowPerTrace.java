@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.tautlog.intake.file.BrokenFile;
 import org.tautlog.intake.layout.SampleColumn;
 import org.tautlog.intake.layout.SampleQuantity;
 import org.tautlog.intake.text.Line;

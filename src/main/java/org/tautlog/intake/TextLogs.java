@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.Charset;
 import java.util.Optional;
+import org.tautlog.intake.file.BreakingStream;
 import org.tautlog.intake.layout.FileLayout;
 import org.tautlog.intake.layout.LayoutSniffer;
 import org.tautlog.intake.layout.LogLayout;
@@ -32,8 +33,12 @@ final class TextLogs {
 
     /** Reads a log and settles its file: kept where it gave a trace, else rejected. */
     void read(InputStream stream, String file, String sha256, LogLayout stated) throws IOException {
-        var bytes = new BufferedInputStream(stream, Encoding.HEAD_BYTES);
+        var breaking = new BreakingStream(stream);
+        var bytes = new BufferedInputStream(breaking, Encoding.HEAD_BYTES);
         var head = head(bytes);
+        if (head.length == 0 && breaking.broken().isPresent()) {
+            throw breaking.broken().get();
+        }
         if (head.length == 0) {
             reject(new Problem(ProblemCode.EMPTY_FILE, Where.file(file), "the file is empty", "", ""));
             return;
@@ -52,10 +57,11 @@ final class TextLogs {
             return;
         }
         layout.problems().forEach(ledger::assume);
-        readLines(lines, layout.value().get(), file, sha256);
+        readLines(lines, breaking, layout.value().get(), file, sha256);
     }
 
-    private void readLines(LineSource lines, FileLayout layout, String file, String sha256) {
+    private void readLines(LineSource lines, BreakingStream bytes, FileLayout layout, String file, String sha256)
+            throws IOException {
         long before = ledger.traces.keptSoFar();
         long problemsBefore = ledger.problemsSoFar();
         var text = new LogText(file, layout);
@@ -64,7 +70,7 @@ final class TextLogs {
             case LONG_TABLE -> new LongTable(text, ledger, bounds, gate, sha256);
             case ROW_PER_TRACE -> new RowPerTrace(text, ledger, bounds.mostSamples(), gate, sha256);
         };
-        table.read(lines);
+        table.read(lines, bytes);
         if (ledger.traces.keptSoFar() > before) {
             ledger.files.kept(1);
             return;
@@ -80,22 +86,11 @@ final class TextLogs {
         }
     }
 
-    /** The first bytes; where the file breaks off in them, those before the break. */
     private static byte[] head(BufferedInputStream bytes) throws IOException {
         bytes.mark(Encoding.HEAD_BYTES);
-        var head = new byte[Encoding.HEAD_BYTES - 1];
-        int length = 0;
-        try {
-            for (int n = 0; n >= 0 && length < head.length; n = bytes.read(head, length, head.length - length)) {
-                length += n;
-            }
-        } catch (IOException e) {
-            if (length == 0) {
-                throw e;
-            }
-        }
+        var head = bytes.readNBytes(Encoding.HEAD_BYTES - 1);
         bytes.reset();
-        return java.util.Arrays.copyOf(head, length);
+        return head;
     }
 
     private Optional<Charset> charset(byte[] head, String file, LogLayout stated) {

@@ -11,6 +11,7 @@ import org.tautlog.intake.layout.FileLayout;
 import org.tautlog.intake.layout.IdentityField;
 import org.tautlog.intake.layout.SampleColumn;
 import org.tautlog.intake.layout.SampleQuantity;
+import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
@@ -58,6 +59,11 @@ final class TraceDraft {
 
     Optional<Problem> fault() {
         return Optional.ofNullable(fault);
+    }
+
+    /** Puts a better account of what is wrong in place of the first one. */
+    void respoil(Problem problem) {
+        fault = problem;
     }
 
     /** Something to say of the trace where it is kept in spite of it. */

@@ -7,6 +7,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.layout.FileLayout;
 import org.tautlog.intake.layout.IdentityField;
+import org.tautlog.intake.text.FormulaGuard;
+import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;

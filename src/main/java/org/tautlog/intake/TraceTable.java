@@ -2,8 +2,10 @@ package org.tautlog.intake;
 
 import java.io.IOException;
 import java.util.List;
+import org.tautlog.intake.file.BreakingStream;
 import org.tautlog.intake.text.Line;
 import org.tautlog.intake.text.LineSource;
+import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
@@ -21,19 +23,36 @@ abstract class TraceTable {
     }
 
     /** Reads to the end; where the text breaks off, what is not whole is rejected with the place. */
-    final void read(LineSource lines) {
-        Line last = null;
-        try {
-            for (var next = lines.next(); next.isPresent(); next = lines.next()) {
-                last = next.get();
-                take(last);
-            }
-        } catch (IOException e) {
-            breakOff(Where.line(text.file(), last == null ? 0 : last.number()), e);
-        } finally {
-            end();
-            ledger.lines.in(lines.linesTaken());
+    final void read(LineSource lines, BreakingStream bytes) throws IOException {
+        var last = Where.file(text.file());
+        for (var next = lines.next(); next.isPresent(); next = lines.next()) {
+            last = text.at(next.get());
+            take(next.get());
         }
+        if (bytes.broken().isPresent()) {
+            breakOff(last, bytes.broken().get());
+        }
+        end();
+        ledger.lines.in(lines.linesTaken());
+    }
+
+    /** Adds a row to a draft, or says why it is none. */
+    final void add(TraceDraft draft, Line line) {
+        boolean sound = draft.fault().isEmpty();
+        var row = text.row(line);
+        if (row.isEmpty()) {
+            spoil(draft, line);
+            return;
+        }
+        draft.add(row.get(), text.at(line));
+        if (sound && draft.fault().isPresent() && !line.ended()) {
+            draft.respoil(truncated(line));
+        }
+    }
+
+    private Problem truncated(Line line) {
+        return new Problem(
+                ProblemCode.TRUNCATED, text.at(line), "the file ends in the middle of a row", "", "export it again");
     }
 
     /** Takes a line; whoever takes it settles it or counts it in a draft. */
@@ -62,12 +81,7 @@ abstract class TraceTable {
                     "",
                     "raise the bound where that is right");
         } else if (!line.ended()) {
-            draft.spoil(
-                    ProblemCode.TRUNCATED,
-                    where,
-                    "the file ends in the middle of a row",
-                    wanted + " cells",
-                    "export it again");
+            draft.spoil(truncated(line));
         } else if (found == 0) {
             draft.spoil(
                     ProblemCode.BAD_ROW,

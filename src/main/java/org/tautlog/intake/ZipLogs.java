@@ -12,8 +12,11 @@ import java.util.zip.CheckedInputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
-import org.tautlog.intake.SealedFile.Kind;
-import org.tautlog.intake.SealedFile.Unpacked;
+import org.tautlog.intake.file.BrokenFile;
+import org.tautlog.intake.file.LogFile;
+import org.tautlog.intake.file.SealedFile;
+import org.tautlog.intake.file.SealedFile.Kind;
+import org.tautlog.intake.file.SealedFile.Unpacked;
 import org.tautlog.intake.layout.LogLayout;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -108,7 +111,11 @@ final class ZipLogs {
     }
 
     private InputStream open(ZipFile zip, ZipEntry entry, SealedFile sealed) throws IOException {
-        return new Unpacked(new BufferedInputStream(zip.getInputStream(entry)), sealed.bytes(), bounds);
+        return new Unpacked(
+                new BufferedInputStream(zip.getInputStream(entry)),
+                sealed.bytes(),
+                bounds.mostUnpackedBytes(),
+                bounds.mostUnpackedRatio());
     }
 
     private static boolean escapes(String name) {

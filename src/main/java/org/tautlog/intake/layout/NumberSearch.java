@@ -1,5 +1,6 @@
 package org.tautlog.intake.layout;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.tautlog.intake.text.NumberForm;
@@ -33,11 +34,16 @@ final class NumberSearch {
         for (var cell : cells) {
             var inside = withoutBrackets(cell);
             char separator = separatorIn(inside, numbers.decimalMark());
-            if (separator != 0 && numbers.parse(inside).isEmpty()) {
+            if (separator != 0 && numbers.parse(inside).isEmpty() && areNumbers(inside, separator, numbers)) {
                 return separator;
             }
         }
         return 0;
+    }
+
+    private static boolean areNumbers(String cell, char separator, NumberForm numbers) {
+        return Arrays.stream(cell.split(Pattern.quote(String.valueOf(separator)) + " *", -1))
+                .allMatch(value -> numbers.parse(value.strip()).isPresent());
     }
 
     private static char separatorIn(String cell, char decimalMark) {

@@ -85,7 +85,7 @@ public record Encoding(Charset charset, int markBytes, boolean certain) {
                 control++;
             }
         }
-        return control > 0.1 * length;
+        return control > 0.3 * length;
     }
 
     private static boolean isUtf8(byte[] head, int length) {

@@ -1,4 +1,4 @@
-package org.tautlog.intake;
+package org.tautlog.intake.layout;
 
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
@@ -12,19 +12,23 @@ import java.time.temporal.TemporalAccessor;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.tautlog.intake.layout.TimeForm;
 
 /**
  * Reads recording times. Where no format is stated, ISO 8601 and day.month.year are tried; a date with slashes is
  * refused, for it means another day on either side of the ocean.
  */
-final class TimeReader {
+public final class TimeReader {
     private static final List<DateTimeFormatter> USUAL =
             List.of(DateTimeFormatter.ISO_OFFSET_DATE_TIME, local("uuuu-MM-dd['T'][' ']"), local("d.M.uuuu['T'][' ']"));
 
     private final TimeForm form;
 
-    TimeReader(TimeForm form) {
+    /**
+     * Reads times of one form.
+     *
+     * @param form the form as the layout states it
+     */
+    public TimeReader(TimeForm form) {
         this.form = form;
     }
 
@@ -34,9 +38,15 @@ final class TimeReader {
      * @param time the time
      * @param zoneAssumed whether neither the text nor the layout states a zone, so that UTC was taken
      */
-    record Reading(OffsetDateTime time, boolean zoneAssumed) {}
+    public record Reading(OffsetDateTime time, boolean zoneAssumed) {}
 
-    Optional<Reading> read(String text) {
+    /**
+     * Reads a time.
+     *
+     * @param text the cell or heading
+     * @return the time, or empty where it has none of the forms
+     */
+    public Optional<Reading> read(String text) {
         for (var format : form.format() == null ? USUAL : List.of(form.format())) {
             try {
                 return Optional.of(reading(format.parseBest(text, OffsetDateTime::from, LocalDateTime::from)));

@@ -1,14 +1,15 @@
-package org.tautlog.intake;
+package org.tautlog.intake.file;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** SHA-256 (FIPS 180-4), which every Java has. */
-final class Sha256 {
+public final class Sha256 {
     private Sha256() {}
 
-    static MessageDigest digest() {
+    /** {@return a fresh digest} */
+    public static MessageDigest digest() {
         try {
             return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
@@ -16,7 +17,13 @@ final class Sha256 {
         }
     }
 
-    static String hex(byte[] hash) {
+    /**
+     * A hash as text.
+     *
+     * @param hash its bytes
+     * @return lower-case hex
+     */
+    public static String hex(byte[] hash) {
         return HexFormat.of().formatHex(hash);
     }
 }

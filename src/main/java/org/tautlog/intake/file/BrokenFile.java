@@ -1,4 +1,4 @@
-package org.tautlog.intake;
+package org.tautlog.intake.file;
 
 import java.io.EOFException;
 import java.io.IOException;
@@ -10,19 +10,31 @@ import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
 
 /** What an {@link IOException} means to the one who gave the file. */
-final class BrokenFile {
+public final class BrokenFile {
     private BrokenFile() {}
 
     /** A packed file that unpacks to more than the bounds allow. */
-    static final class TooLarge extends IOException {
+    public static final class TooLarge extends IOException {
         private static final long serialVersionUID = 1L;
 
-        TooLarge(String message) {
+        /**
+         * Says which bound was met.
+         *
+         * @param message what is too large, and the bound
+         */
+        public TooLarge(String message) {
             super(message);
         }
     }
 
-    static Problem problem(Where where, IOException cause) {
+    /**
+     * The problem that a failure is.
+     *
+     * @param where the place
+     * @param cause the failure
+     * @return what is wrong and what to do
+     */
+    public static Problem problem(Where where, IOException cause) {
         if (cause instanceof TooLarge) {
             return new Problem(
                     ProblemCode.TOO_LARGE,

@@ -1,4 +1,4 @@
-package org.tautlog.intake;
+package org.tautlog.intake.file;
 
 import java.nio.file.Path;
 import java.util.Locale;
@@ -11,18 +11,25 @@ import java.util.Set;
  * @param root the input folder that it was found in; the file's own folder where it was named itself
  * @param named whether the user named the file itself, so that it is read whatever its name ends in
  */
-record LogFile(Path path, Path root, boolean named) {
+public record LogFile(Path path, Path root, boolean named) {
     private static final Set<String> ENDINGS =
             Set.of("csv", "txt", "tsv", "tab", "log", "dat", "asc", "prn", "gz", "zip");
 
-    static boolean looksLikeLog(String name) {
+    /**
+     * Says whether a name is one that logs have.
+     *
+     * @param name a file's name, or an archive entry's with its folders
+     * @return whether it ends as logs do and is not hidden
+     */
+    public static boolean looksLikeLog(String name) {
         var file = name.substring(name.lastIndexOf('/') + 1);
         int dot = file.lastIndexOf('.');
         boolean hidden = file.startsWith(".") || file.startsWith("~") || name.startsWith("__MACOSX/");
         return !hidden && dot >= 0 && ENDINGS.contains(file.substring(dot + 1).toLowerCase(Locale.ROOT));
     }
 
-    String name() {
+    /** {@return the file as its user named it} */
+    public String name() {
         return path.toString();
     }
 }

@@ -1,4 +1,4 @@
-package org.tautlog.intake;
+package org.tautlog.intake.file;
 
 import java.io.FilterInputStream;
 import java.io.IOException;
@@ -14,11 +14,11 @@ import java.security.DigestInputStream;
  * @param bytes how many there are
  * @param kind what the first bytes say that the file is
  */
-record SealedFile(String sha256, long bytes, Kind kind) {
+public record SealedFile(String sha256, long bytes, Kind kind) {
     private static final int BLOCK = 1 << 16;
 
     /** What a file is packed as. */
-    enum Kind {
+    public enum Kind {
         /** Not packed. */
         PLAIN,
         /** Packed with gzip. */
@@ -27,7 +27,14 @@ record SealedFile(String sha256, long bytes, Kind kind) {
         ZIP
     }
 
-    static SealedFile of(Path file) throws IOException {
+    /**
+     * Hashes a file.
+     *
+     * @param file the file
+     * @return the file with its hash
+     * @throws IOException where it cannot be read
+     */
+    public static SealedFile of(Path file) throws IOException {
         var digest = Sha256.digest();
         try (var stream = new DigestInputStream(Files.newInputStream(file), digest)) {
             var head = stream.readNBytes(4);
@@ -36,7 +43,14 @@ record SealedFile(String sha256, long bytes, Kind kind) {
         }
     }
 
-    static long drain(InputStream stream) throws IOException {
+    /**
+     * Reads bytes to their end.
+     *
+     * @param stream the bytes; not closed
+     * @return how many there were
+     * @throws IOException where they break off
+     */
+    public static long drain(InputStream stream) throws IOException {
         var block = new byte[BLOCK];
         long bytes = 0;
         for (int n = stream.read(block); n >= 0; n = stream.read(block)) {
@@ -45,7 +59,13 @@ record SealedFile(String sha256, long bytes, Kind kind) {
         return bytes;
     }
 
-    static Kind kind(byte[] head) {
+    /**
+     * What the first bytes say that a file is.
+     *
+     * @param head the first four bytes, or fewer
+     * @return what it is packed as
+     */
+    public static Kind kind(byte[] head) {
         if (head.length >= 2 && (head[0] & 0xFF) == 0x1F && (head[1] & 0xFF) == 0x8B) {
             return Kind.GZIP;
         }
@@ -54,14 +74,22 @@ record SealedFile(String sha256, long bytes, Kind kind) {
     }
 
     /** Unpacked bytes, refused once they are too many for the packed ones. */
-    static final class Unpacked extends FilterInputStream {
+    public static final class Unpacked extends FilterInputStream {
         private static final long HARMLESS = 1L << 24;
         private final long most;
         private long bytes;
 
-        Unpacked(InputStream stream, long packed, ReadBounds bounds) {
+        /**
+         * Watches bytes while they are unpacked.
+         *
+         * @param stream the unpacked bytes
+         * @param packed how many packed bytes they come from
+         * @param mostBytes most unpacked bytes
+         * @param mostRatio most unpacked bytes for each packed one, where there are more than 16 MiB
+         */
+        public Unpacked(InputStream stream, long packed, long mostBytes, int mostRatio) {
             super(stream);
-            this.most = Math.min(bounds.mostUnpackedBytes(), Math.max(HARMLESS, packed * bounds.mostUnpackedRatio()));
+            this.most = Math.min(mostBytes, Math.max(HARMLESS, packed * mostRatio));
         }
 
         @Override

@@ -1,4 +1,4 @@
-package org.tautlog.intake;
+package org.tautlog.intake.text;
 
 /**
  * Keeps a spreadsheet from evaluating a text cell as a formula, so that the reader gives back the very text.
@@ -9,17 +9,29 @@ package org.tautlog.intake;
  *
  * <p>Source: OWASP, "CSV Injection", for the signs; the wide forms from memory.
  */
-final class FormulaGuard {
+public final class FormulaGuard {
     private static final char APOSTROPHE = '\'';
     private static final String SIGNS = "=+-@'\uff1d\uff0b\uff0d\uff20";
 
     private FormulaGuard() {}
 
-    static String guard(String text) {
+    /**
+     * A text as it is written.
+     *
+     * @param text any text
+     * @return the text, with an apostrophe before it where it needs one
+     */
+    public static String guard(String text) {
         return beginsWithSign(text, 0) ? APOSTROPHE + text : text;
     }
 
-    static String unguard(String cell) {
+    /**
+     * A text as it was before it was written.
+     *
+     * @param cell a cell that was read
+     * @return the text, without the apostrophe that guarded it
+     */
+    public static String unguard(String cell) {
         return !cell.isEmpty() && cell.charAt(0) == APOSTROPHE && beginsWithSign(cell, 1) ? cell.substring(1) : cell;
     }
 

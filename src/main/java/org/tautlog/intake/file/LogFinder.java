@@ -1,4 +1,4 @@
-package org.tautlog.intake;
+package org.tautlog.intake.file;
 
 import java.io.IOException;
 import java.nio.file.FileVisitResult;
@@ -10,17 +10,30 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import org.tautlog.problem.Problem;
 import org.tautlog.problem.Where;
 
 /** Finds the files of the inputs: files as named, folders with all below them, in the order of their names. */
-final class LogFinder {
-    private final ReadLedger ledger;
+public final class LogFinder {
+    private final Consumer<Problem> unreadable;
 
-    LogFinder(ReadLedger ledger) {
-        this.ledger = ledger;
+    /**
+     * Finds files.
+     *
+     * @param unreadable takes a problem for each folder or file that cannot be looked into
+     */
+    public LogFinder(Consumer<Problem> unreadable) {
+        this.unreadable = unreadable;
     }
 
-    List<LogFile> find(List<Path> inputs) {
+    /**
+     * Finds the files of the inputs.
+     *
+     * @param inputs files and folders
+     * @return the files, in the order of the inputs and in each folder of their names
+     */
+    public List<LogFile> find(List<Path> inputs) {
         var found = new ArrayList<LogFile>();
         for (var input : inputs) {
             if (Files.isDirectory(input)) {
@@ -45,20 +58,18 @@ final class LogFinder {
 
                 @Override
                 public FileVisitResult visitFileFailed(Path file, IOException e) {
-                    unreadable(file, e);
+                    notReadable(file, e);
                     return FileVisitResult.CONTINUE;
                 }
             });
         } catch (IOException e) {
-            unreadable(folder, e);
+            notReadable(folder, e);
         }
         files.sort(Comparator.comparing(file -> file.name().replace('\\', '/')));
         return files;
     }
 
-    private void unreadable(Path file, IOException cause) {
-        ledger.files.in(1);
-        ledger.files.rejected(1);
-        ledger.problem(BrokenFile.problem(Where.file(file.toString()), cause));
+    private void notReadable(Path file, IOException cause) {
+        unreadable.accept(BrokenFile.problem(Where.file(file.toString()), cause));
     }
 }
