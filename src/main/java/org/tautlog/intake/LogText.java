@@ -51,16 +51,17 @@ final class LogText {
 
     /** The cells of a row; empty where it cannot be cut, or not into as many cells as the header has. */
     Optional<List<String>> row(Line line) {
-        var cut = cut(line);
+        var cut = line.tooLong() ? Optional.<List<String>>empty() : cut(line);
         return cut.filter(found -> found.size() == layout.header().size());
     }
 
-    /** The cells of a line with as many empty ones at its end as the header has, where that is all they differ by. */
+    /** The cells of a line, or of its beginning, with as many empty ones at its end as the header has, where that is all they differ by. */
     Optional<List<String>> cut(Line line) {
-        if (line.tooLong() || line.text().indexOf('\0') >= 0) {
+        if (line.text().indexOf('\0') >= 0) {
             return Optional.empty();
         }
-        return cells.of(line.text()).map(this::fitted);
+        // Of a line that is too long the last cell of its beginning is cut, and the key stands before it.
+        return cells.of(line.text()).map(found -> line.tooLong() ? found.subList(0, found.size() - 1) : fitted(found));
     }
 
     private List<String> fitted(List<String> found) {
