@@ -11,10 +11,17 @@ import org.tautlog.signature.EndState;
  * <p>Source: the torque-tension relation of a bolted joint; which cue counts from where on is ours.
  */
 final class Causes {
+    /** Thinnest layer that a rundown shows, as turn: a quarter turn is 0.4 mm at a pitch of 1.5 mm. */
+    private static final double LEAST_LAYER_DEG = 90;
+
+    /** Gradient at the snug point over the torque rate below which the parts still draw together. */
+    private static final double STILL_SEATING_RATIO = 0.8;
+
     private Causes() {}
 
     static void check(Sheet sheet) {
-        boolean explained = sheet.has(FindingCode.STRIPPING)
+        boolean explained = sheet.has(FindingCode.NOT_SEATED)
+                || sheet.has(FindingCode.STRIPPING)
                 || sheet.has(FindingCode.CROSS_THREADED)
                 || sheet.has(FindingCode.ALREADY_TIGHT)
                 || sheet.has(FindingCode.ANGLE_SLIP)
@@ -30,33 +37,62 @@ final class Causes {
         }
     }
 
+    /**
+     * Two cues of a stack that is not the one specified: rundown and slope, both off; a long seating zone and a snug point
+     * still within it; or slope and onset moved against each other.
+     */
     private static void wrongParts(Sheet sheet) {
-        var rate = sheet.signature().elastic().torqueRateNmPerDeg().number();
-        boolean stiff = sheet.has(FindingCode.TORQUE_RATE_HIGH) && sheet.has(FindingCode.EARLY_ONSET);
-        boolean soft = sheet.has(FindingCode.TORQUE_RATE_LOW) && sheet.has(FindingCode.LATE_ONSET);
-        boolean against = (stiff || soft) && onsetTorqueUsual(sheet);
-        boolean rateOff = sheet.has(FindingCode.TORQUE_RATE_HIGH) || sheet.has(FindingCode.TORQUE_RATE_LOW);
+        double rate = sheet.signature().elastic().torqueRateNmPerDeg().number();
+        double usual = sheet.usualRateNmPerDeg().orElse(rate);
+        boolean rateOff = sheet.has(FindingCode.TORQUE_RATE_HIGH)
+                || sheet.has(FindingCode.TORQUE_RATE_LOW)
+                || Math.abs(rate / usual - 1) > 2 * sheet.faults().causeShare();
         boolean onsetOff = sheet.has(FindingCode.EARLY_ONSET) || sheet.has(FindingCode.LATE_ONSET);
-        boolean seatsSoft = sheet.has(FindingCode.SOFT_SEATING) && sheet.has(FindingCode.TORQUE_RATE_LOW);
-        boolean stack = sheet.has(FindingCode.RUNDOWN_OUTSIDE) && (rateOff || onsetOff);
-        if (!against && !seatsSoft && !stack) {
+        if (rundownOffBy(sheet) > LEAST_LAYER_DEG && (rateOff || onsetOff)) {
+            wrongParts(sheet, "the turn to the snug point is off by %.0f deg and", rundownOffBy(sheet), rate, usual);
             return;
         }
-        var cue = seatsSoft
-                ? "the parts draw together late and the slope of the elastic line is low"
-                : stack
-                        ? "the rundown is outside its limits and the elastic line differs"
-                        : "slope of the elastic line and yield onset moved against each other at a usual onset torque";
-        double shown = sheet.usualRateNmPerDeg().orElse(rate);
+        var ratio = sheet.signature().marks().snugGradientRatio();
+        if (sheet.has(FindingCode.SOFT_SEATING) && ratio.isFound() && ratio.number() < STILL_SEATING_RATIO) {
+            wrongParts(
+                    sheet,
+                    "the parts draw together late, at the snug point the gradient is only %.2f of the torque rate, and",
+                    ratio.number(),
+                    rate,
+                    usual);
+            return;
+        }
+        boolean stiff = sheet.has(FindingCode.TORQUE_RATE_HIGH) && sheet.has(FindingCode.EARLY_ONSET);
+        boolean soft = sheet.has(FindingCode.TORQUE_RATE_LOW) && sheet.has(FindingCode.LATE_ONSET);
+        if ((stiff || soft) && onsetTorqueUsual(sheet)) {
+            wrongParts(
+                    sheet,
+                    "the yield onset comes at the usual torque of %.1f N·m at an unusual angle and",
+                    sheet.signature().onset().torqueNm().number(),
+                    rate,
+                    usual);
+        }
+    }
+
+    private static void wrongParts(Sheet sheet, String cue, double number, double rate, double usual) {
         sheet.add(
                 FindingCode.WRONG_PARTS,
                 rate,
-                shown,
+                usual,
                 "N·m/deg",
-                "%s (slope %.4f N·m/deg, usual %.4f): bolt or clamped parts are not the ones specified",
-                cue,
+                cue
+                        + " the slope of the elastic line is %.4f N·m/deg, usual %.4f: bolt or clamped parts are not the ones"
+                        + " specified",
+                number,
                 rate,
-                shown);
+                usual);
+    }
+
+    /** How far the turn to the snug point lies outside its limits. */
+    private static double rundownOffBy(Sheet sheet) {
+        var rundown = sheet.signature().marks().rundownDeg();
+        var band = sheet.faults().rundownDeg();
+        return rundown.isFound() ? Math.max(band.low() - rundown.number(), rundown.number() - band.high()) : 0;
     }
 
     private static boolean onsetTorqueUsual(Sheet sheet) {

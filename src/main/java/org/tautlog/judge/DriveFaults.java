@@ -18,7 +18,9 @@ final class DriveFaults {
     static void check(Sheet sheet) {
         var marks = sheet.signature().marks();
         var rule = sheet.faults();
-        if (marks.angleSlipDeg().isFound() && marks.angleSlipDeg().number() > rule.angleSlipDeg()) {
+        if (!sheet.has(FindingCode.NOT_SEATED)
+                && marks.angleSlipDeg().isFound()
+                && marks.angleSlipDeg().number() > rule.angleSlipDeg()) {
             sheet.add(
                     FindingCode.ANGLE_SLIP,
                     marks.angleSlipDeg().number(),
@@ -52,7 +54,9 @@ final class DriveFaults {
                     rule.springBackDeg());
         }
         stickSlip(sheet);
-        drop(sheet);
+        if (!sheet.has(FindingCode.NOT_SEATED)) {
+            drop(sheet);
+        }
     }
 
     /** Source: common practice, peak to peak above 10 % of the torque. */

@@ -19,7 +19,9 @@ final class ThreadFaults {
             return;
         }
         crossThreaded(sheet);
-        if (!sheet.has(FindingCode.TRUNCATED) && !sheet.has(FindingCode.SENSOR_SATURATED)) {
+        if (!sheet.has(FindingCode.NOT_SEATED)
+                && !sheet.has(FindingCode.TRUNCATED)
+                && !sheet.has(FindingCode.SENSOR_SATURATED)) {
             stripping(sheet);
         }
     }

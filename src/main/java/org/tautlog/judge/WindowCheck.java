@@ -7,6 +7,9 @@ import org.tautlog.signature.Feature;
 
 /** Every limit of the window, each held against its feature; a feature that a limit needs and the curve lacks is said. */
 final class WindowCheck {
+    /** Turn without the snug torque after which it was not held, deg; a pause or a slip of the tool is left out. */
+    private static final double LONGEST_LOST_DEG = 10;
+
     private WindowCheck() {}
 
     static void check(Sheet sheet) {
@@ -31,6 +34,7 @@ final class WindowCheck {
             }
             return;
         }
+        snugLost(sheet);
         hold(
                 sheet,
                 "torque at the end of the snug stage",
@@ -81,6 +85,23 @@ final class WindowCheck {
                 FindingCode.RUNDOWN_OUTSIDE,
                 "deg",
                 0);
+    }
+
+    /** A burr in the rundown passes for the seated joint: the torque is reached and gone again. */
+    private static void snugLost(Sheet sheet) {
+        double lost = sheet.signature().marks().snugLostDeg().number();
+        if (lost > LONGEST_LOST_DEG) {
+            double snugNm = sheet.specification().method().snugTorqueNm();
+            sheet.add(
+                    FindingCode.NOT_SEATED,
+                    lost,
+                    LONGEST_LOST_DEG,
+                    "deg",
+                    "after the snug torque of %.1f N·m was reached it was lost again over %.1f deg of turning: the parts"
+                            + " were not seated",
+                    snugNm,
+                    lost);
+        }
     }
 
     private static void elastic(Sheet sheet, boolean truncated, boolean saturated) {

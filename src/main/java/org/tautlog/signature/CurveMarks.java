@@ -10,6 +10,10 @@ import java.util.Objects;
  * @param rundownPeakNm highest smoothed torque of the free turning, before the parts can touch, N·m
  * @param rundownSpreadNm robust spread of the torque of the free turning, N·m
  * @param seatingDeg turn from where the torque leaves the prevailing torque to where the gradient is elastic, deg
+ * @param snugLostDeg turn past the snug point over which the torque was lost again, below 0.6 of the snug torque, before
+ *     the joint ever bore 1.5 times the snug torque, deg, 0 where it held
+ * @param snugGradientRatio local gradient at the snug point over the torque rate, a ratio: below 1 where the parts still
+ *     draw together
  * @param riseToSnugNmPerDeg mean slope from the first sample to the snug point, N·m/deg
  * @param stickSlipNm peak-to-peak saw of the torque about its local line past the snug point, N·m
  * @param torqueDropNm largest sudden fall of the torque while turning past the snug point, N·m, 0 where there is none
@@ -35,6 +39,8 @@ public record CurveMarks(
         Feature rundownPeakNm,
         Feature rundownSpreadNm,
         Feature seatingDeg,
+        Feature snugLostDeg,
+        Feature snugGradientRatio,
         Feature riseToSnugNmPerDeg,
         Feature stickSlipNm,
         Feature torqueDropNm,
@@ -56,6 +62,8 @@ public record CurveMarks(
         Objects.requireNonNull(rundownPeakNm, "rundownPeakNm");
         Objects.requireNonNull(rundownSpreadNm, "rundownSpreadNm");
         Objects.requireNonNull(seatingDeg, "seatingDeg");
+        Objects.requireNonNull(snugLostDeg, "snugLostDeg");
+        Objects.requireNonNull(snugGradientRatio, "snugGradientRatio");
         Objects.requireNonNull(riseToSnugNmPerDeg, "riseToSnugNmPerDeg");
         Objects.requireNonNull(stickSlipNm, "stickSlipNm");
         Objects.requireNonNull(torqueDropNm, "torqueDropNm");
@@ -77,6 +85,6 @@ public record CurveMarks(
         var missing = Feature.missing(why);
         return new CurveMarks(
                 missing, missing, missing, missing, missing, missing, missing, missing, missing, missing, missing,
-                missing, missing, missing, 0, 0, 0, 0, false, false);
+                missing, missing, missing, missing, missing, 0, 0, 0, 0, false, false);
     }
 }

@@ -146,7 +146,8 @@ final class ElasticFit {
         for (int i = start; i <= cells.size(); i++) {
             boolean ends = i == cells.size();
             boolean above = !ends && gradient.slope(i) >= least;
-            if (above) {
+            boolean apart = !ends && last >= 0 && cells.angleDeg(i) - cells.angleDeg(last) > dipDeg;
+            if (above && !(apart && from >= 0)) {
                 from = from < 0 ? i : from;
                 last = i;
             } else if (from >= 0 && (ends || cells.angleDeg(i) - cells.angleDeg(last) > dipDeg)) {
@@ -155,7 +156,8 @@ final class ElasticFit {
                     bestFrom = from;
                     bestTo = last + 1;
                 }
-                from = -1;
+                from = above ? i : -1;
+                last = i;
             }
         }
         return new int[] {bestFrom, bestTo};

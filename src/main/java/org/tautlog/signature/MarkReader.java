@@ -13,10 +13,24 @@ final class MarkReader {
     /** Gradient over torque rate from which on seating is over, and below which an elastic gradient is lost. */
     private static final double SEATED_RATIO = 0.8;
 
+    /** Shorter slips drown in encoder steps and noise, deg. */
+    private static final double LEAST_SLIP_DEG = 3;
+
+    /** Turn over which a lag must last, so that a saw of the torque averages out, deg. */
+    private static final double LASTING_DEG = 30;
+
     private static final double LOST_RATIO = 0.4;
 
     /** Turn over which a sudden fall of the torque happens, deg. */
     private static final double SUDDEN_DEG = 3;
+
+    /** Torque over snug torque from which on the joint bears, and below which the snug torque is lost. */
+    private static final double BEARING_RATIO = 1.5;
+
+    private static final double SNUG_LOST_RATIO = 0.6;
+
+    /** Falls that come again and again are stick-slip, not a slipping drive. */
+    private static final int MOST_SLIPS = 2;
 
     private final Curve curve;
     private final Stop stop;
@@ -40,8 +54,7 @@ final class MarkReader {
     CurveMarks marks(Feature prevailing, Feature originDeg, Feature snugDeg, double snugNm) {
         var noSnug = Feature.missing("no snug point");
         var rundown = rundown(originDeg, snugDeg);
-        var first = Feature.of(
-                Robust.median(turningTorques(Math.min(5, turning.size())), 0, Math.min(5, turning.size())), noiseNm);
+        var first = Feature.of(firstTorque(), noiseNm);
         double start = turning.angleDeg(0);
         boolean snug = snugDeg.isFound();
         double turned = snugDeg.number() - start;
@@ -54,6 +67,8 @@ final class MarkReader {
                 rundown[0],
                 rundown[1],
                 seating(prevailing, snugDeg, snugNm, rundown[1]),
+                snug ? Feature.of(snugLost(snugDeg.number(), snugNm), 0) : noSnug,
+                snugGradient(snugDeg),
                 snug && turned > 0 ? Feature.of((snugNm - first.number()) / turned, noiseNm / turned) : noSnug,
                 saw,
                 snug ? Feature.of(drop[0], noiseNm) : noSnug,
@@ -71,12 +86,38 @@ final class MarkReader {
                 stop.duplicated());
     }
 
-    private double[] turningTorques(int n) {
-        var torques = new double[n];
-        for (int i = 0; i < n; i++) {
-            torques[i] = turning.torqueNm(i);
+    /** Least of the first three samples: a recording that begins free of load shows it in any of them. */
+    private double firstTorque() {
+        double least = curve.torqueNm(0);
+        for (int i = 1; i < Math.min(3, stop.sample() + 1); i++) {
+            least = Math.min(least, curve.torqueNm(i));
         }
-        return torques;
+        return least;
+    }
+
+    /** Turn over which a snug torque that was reached is gone again before the joint bears more than it. */
+    private double snugLost(double snugDeg, double snugNm) {
+        double lost = 0;
+        for (int i = turning.firstFrom(snugDeg) + 1; i < turning.size(); i++) {
+            if (turning.role(i) == Turning.Role.RELOADS) {
+                continue;
+            }
+            if (turning.torqueNm(i) > BEARING_RATIO * snugNm && turning.role(i) == Turning.Role.TURNS) {
+                break;
+            }
+            if (turning.torqueNm(i) < SNUG_LOST_RATIO * snugNm) {
+                lost += turning.angleDeg(i) - turning.angleDeg(i - 1);
+            }
+        }
+        return lost;
+    }
+
+    private Feature snugGradient(Feature snugDeg) {
+        if (!snugDeg.isFound() || fit.line == null) {
+            return Feature.missing("snug point or elastic line is missing");
+        }
+        int at = Math.min(cells.size() - 1, cells.firstFrom(snugDeg.number()));
+        return Feature.of(fit.gradient.slope(at) / fit.line.slope(), fit.gradientNoise / fit.line.slope());
     }
 
     /** Highest smoothed torque and spread of the free turning. */
@@ -161,25 +202,37 @@ final class MarkReader {
         if (line == null) {
             return new double[] {0, 0};
         }
-        double longest = 0;
-        double at = 0;
+        var longest = new Longest();
         for (var loss : turning.losses()) {
             double slip = loss.toDeg() - loss.fromDeg() - Math.max(0, (loss.toNm() - loss.fromNm()) / line.slope());
-            if (loss.fromDeg() > snugDeg && slip > longest) {
-                longest = slip;
-                at = loss.fromDeg();
+            if (loss.fromDeg() > snugDeg) {
+                longest.offer(slip, loss.fromDeg());
             }
         }
         for (int i = Math.max(1, cells.firstFrom(snugDeg + 5)); i < cells.size(); i++) {
             double step = cells.angleDeg(i) - cells.angleDeg(i - 1);
             double rise = cells.torqueNm(i) - cells.torqueNm(i - 1);
             double slip = step - Math.max(0, rise + 2 * noiseNm) / line.slope();
-            if (step > 3 && slip > longest && !crossesPause(cells.angleDeg(i - 1), cells.angleDeg(i))) {
-                longest = slip;
-                at = cells.angleDeg(i - 1);
+            if (step > LEAST_SLIP_DEG && !crossesPause(cells.angleDeg(i - 1), cells.angleDeg(i))) {
+                longest.offer(slip, cells.angleDeg(i - 1));
             }
         }
-        return standing(snugDeg, longest, at);
+        standing(snugDeg, line, longest);
+        return longest.count <= MOST_SLIPS ? new double[] {longest.deg, longest.atDeg} : new double[] {0, 0};
+    }
+
+    private static final class Longest {
+        private double deg;
+        private double atDeg;
+        private int count;
+
+        void offer(double slipDeg, double at) {
+            if (slipDeg > LEAST_SLIP_DEG) {
+                count++;
+                atDeg = slipDeg > deg ? at : atDeg;
+                deg = Math.max(deg, slipDeg);
+            }
+        }
     }
 
     private boolean crossesPause(double fromDeg, double toDeg) {
@@ -197,44 +250,43 @@ final class MarkReader {
     }
 
     /** Stretches where the gradient is lost and comes back to elastic: the torque stands while the angle goes on. */
-    private double[] standing(double snugDeg, double longestSoFar, double atSoFar) {
-        var line = fit.line;
-        if (line == null) {
-            return new double[] {longestSoFar, atSoFar};
-        }
-        double longest = longestSoFar;
-        double at = atSoFar;
+    private void standing(double snugDeg, RobustLine line, Longest longest) {
         double half = smooth.spanDeg() / 2;
         int from = -1;
         for (int i = cells.firstFrom(snugDeg + smooth.spanDeg()); i < cells.size(); i++) {
-            boolean lost = smooth.slope(i) < LOST_RATIO * line.slope();
-            if (lost) {
+            if (smooth.slope(i) < LOST_RATIO * line.slope()) {
                 from = from < 0 ? i : from;
             } else if (from >= 0) {
-                if (backToElastic(i)) {
-                    double begin = cells.angleDeg(from) - half / 2;
-                    double finish = cells.angleDeg(i) + half / 2;
-                    int a = Math.max(0, cells.firstFrom(begin));
-                    int b = Math.min(cells.size() - 1, cells.firstFrom(finish));
+                if (backToElastic(i, line)) {
+                    int a = cells.firstFrom(cells.angleDeg(from) - half / 2);
+                    int b = Math.min(cells.size() - 1, cells.firstFrom(cells.angleDeg(i) + half / 2));
                     double rise = smooth.value(b) - smooth.value(a);
-                    double slip = cells.angleDeg(b) - cells.angleDeg(a) - rise / line.slope();
-                    if (slip > longest) {
-                        longest = slip;
-                        at = cells.angleDeg(from);
-                    }
+                    double here = cells.angleDeg(b) - cells.angleDeg(a) - rise / line.slope();
+                    longest.offer(Math.min(here, lasting(a, b, line)), cells.angleDeg(from));
                 }
                 from = -1;
             }
         }
-        return new double[] {longest, at};
+    }
+
+    /** By how much turn the torque lags for good: mean distance from the line after a stretch and before it. */
+    private double lasting(int from, int to, RobustLine line) {
+        int before = cells.firstFrom(cells.angleDeg(from) - LASTING_DEG);
+        int after = Math.min(cells.size(), cells.firstFrom(cells.angleDeg(to) + LASTING_DEG));
+        return (away(before, from + 1, line) - away(to, Math.max(after, to + 1), line)) / line.slope();
+    }
+
+    private double away(int from, int to, RobustLine line) {
+        double sum = 0;
+        for (int i = from; i < to; i++) {
+            sum += cells.torqueNm(i) - line.torqueAt(cells.angleDeg(i));
+        }
+        return sum / (to - from);
     }
 
     /** Whether a span of elastic gradient follows within a span. */
-    private boolean backToElastic(int i) {
-        if (fit.line == null) {
-            return false;
-        }
-        double least = SEATED_RATIO * fit.line.slope();
+    private boolean backToElastic(int i, RobustLine line) {
+        double least = SEATED_RATIO * line.slope();
         double until = cells.angleDeg(i) + 2 * smooth.spanDeg();
         int since = -1;
         for (int j = i; j < cells.size() && cells.angleDeg(j) <= until; j++) {

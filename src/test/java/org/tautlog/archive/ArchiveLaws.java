@@ -224,7 +224,7 @@ class ArchiveLaws {
                                 new CurveMarks(
                                         f.get(15), f.get(16), f.get(17), f.get(18), f.get(19), f.get(20), f.get(21),
                                         f.get(22), f.get(23), f.get(24), f.get(25), f.get(26), f.get(27), f.get(28),
-                                        count, count + 1, count + 2, count + 3, flag, !flag))));
+                                        f.get(29), f.get(30), count, count + 1, count + 2, count + 3, flag, !flag))));
     }
 
     private static Arbitrary<Finding> findings() {

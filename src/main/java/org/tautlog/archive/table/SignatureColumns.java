@@ -48,6 +48,8 @@ final class SignatureColumns {
         columns.feature("rundown_peak_nm", s -> s.marks().rundownPeakNm());
         columns.feature("rundown_spread_nm", s -> s.marks().rundownSpreadNm());
         columns.feature("seating_deg", s -> s.marks().seatingDeg());
+        columns.feature("snug_lost_deg", s -> s.marks().snugLostDeg());
+        columns.feature("snug_gradient_ratio", s -> s.marks().snugGradientRatio());
         columns.feature("rise_to_snug_nm_per_deg", s -> s.marks().riseToSnugNmPerDeg());
         columns.feature("stick_slip_nm", s -> s.marks().stickSlipNm());
         columns.feature("torque_drop_nm", s -> s.marks().torqueDropNm());
@@ -97,6 +99,8 @@ final class SignatureColumns {
                 row.feature("rundown_peak_nm"),
                 row.feature("rundown_spread_nm"),
                 row.feature("seating_deg"),
+                row.feature("snug_lost_deg"),
+                row.feature("snug_gradient_ratio"),
                 row.feature("rise_to_snug_nm_per_deg"),
                 row.feature("stick_slip_nm"),
                 row.feature("torque_drop_nm"),
