@@ -3,7 +3,9 @@ package org.tautlog.joint;
 /**
  * What a bolt is made of, as far as tightening and warm-up ask.
  *
- * <p>Past yield the stress rises along a straight line: <pre>
+ * <p>The hardening modulus is for those who draw the stress past yield as a straight line:
+ *
+ * <pre>
  * sigma = Re + H (epsilon - Re/E)     MPa, for epsilon above Re/E
  * </pre>
  *
@@ -42,16 +44,16 @@ public record BoltMaterial(
     }
 
     /**
-     * The same material with another yield strength and all else kept.
+     * The same material from a stronger or weaker lot: tensile strength moves along with yield strength.
      *
      * @param otherYieldStrengthMPa MPa; above 0
-     * @return the changed material; its tensile strength is raised where it would fall below yield
+     * @return the changed material
      */
     public BoltMaterial withYieldStrengthMPa(double otherYieldStrengthMPa) {
         return new BoltMaterial(
                 youngsModulusMPa,
                 otherYieldStrengthMPa,
-                Math.max(ultimateStrengthMPa, otherYieldStrengthMPa),
+                ultimateStrengthMPa + otherYieldStrengthMPa - yieldStrengthMPa,
                 expansionPerK,
                 uniformElongation,
                 hardeningModulusMPa);

@@ -4,6 +4,7 @@ import org.tautlog.joint.BoltedJoint;
 import org.tautlog.joint.FirstYield;
 import org.tautlog.joint.Friction;
 import org.tautlog.joint.TorsionRule;
+import org.tautlog.joint.tightening.Knee;
 import org.tautlog.joint.tightening.Tightened;
 import org.tautlog.joint.warmup.HotStrength;
 import org.tautlog.joint.warmup.WarmUp;
@@ -60,8 +61,9 @@ final class AfterWarmUp {
                         HotStrength.ofBoltSteel(warmUp.temperatures().boltC()),
                         warmUp.torsionLeftShare(),
                         warmUp.embeddingMm(),
-                        TorsionRule.FULLY_PLASTIC)
-                .run(new Tightened(before.preloadN(), before.torqueNm(), before.shankNm(), 0, 0, share));
+                        TorsionRule.FULLY_PLASTIC,
+                        Knee.SHARP)
+                .run(new Tightened(before.preloadN(), before.torqueNm(), before.shankNm(), 0, 0, share, share >= 1));
         return new Cold(result.coldAfterN(), result.yieldsAtWarmUp());
     }
 

@@ -15,6 +15,7 @@ import org.tautlog.joint.LayerShape;
 import org.tautlog.joint.TorqueForm;
 import org.tautlog.joint.TorquePreload;
 import org.tautlog.joint.TorsionRule;
+import org.tautlog.joint.tightening.Knee;
 import org.tautlog.joint.tightening.Seating;
 import org.tautlog.joint.tightening.Tightening;
 import org.tautlog.joint.tightening.TighteningCurve;
@@ -53,7 +54,8 @@ class OneTurnTest {
         var joint = FenwaterEngine.joint();
         var seating = new Seating(0.04, 2_000);
         var round = new LoadCurve(joint, seating);
-        var sharp = TighteningCurve.of(new Tightening(joint, 20, 360, 1.6, seating, TorsionRule.FULLY_PLASTIC));
+        var sharp =
+                TighteningCurve.of(new Tightening(joint, 20, 360, 1.6, seating, TorsionRule.FULLY_PLASTIC, Knee.SHARP));
         double yieldN =
                 FirstYield.turningPreloadN(joint.bolt(), joint.friction().threadMu(), TorsionRule.FULLY_PLASTIC);
         double kneeDeg = sharp.headAngleDeg(yieldN);

@@ -28,8 +28,11 @@ final class BoltMaterialSection {
                 stated.value("youngs-modulus", Quantity.STRESS, usual == null ? Double.NaN : usual.youngsModulusMPa());
         double yield =
                 stated.value("yield-strength", Quantity.STRESS, usual == null ? Double.NaN : usual.yieldStrengthMPa());
+        // Where a lot's yield strength is stated alone, its tensile strength moves along.
         double ultimate = stated.value(
-                "ultimate-strength", Quantity.STRESS, usual == null ? Double.NaN : usual.ultimateStrengthMPa());
+                "ultimate-strength",
+                Quantity.STRESS,
+                usual == null ? Double.NaN : usual.ultimateStrengthMPa() + yield - usual.yieldStrengthMPa());
         double expansion =
                 stated.value("expansion", Quantity.EXPANSION, usual == null ? Double.NaN : usual.expansionPerK());
         double elongation = ofClass && !table.has("uniform-elongation")
@@ -62,9 +65,6 @@ final class BoltMaterialSection {
         if (like.isPresent()) {
             line(text, "property-class", '"' + like.get().designation() + '"');
             line(text, "yield-strength", Measured.write("value", material.yieldStrengthMPa(), "MPa"));
-            if (material.ultimateStrengthMPa() != like.get().ultimateStrengthMPa(thread)) {
-                line(text, "ultimate-strength", Measured.write("value", material.ultimateStrengthMPa(), "MPa"));
-            }
             return;
         }
         line(text, "youngs-modulus", Measured.write("value", material.youngsModulusMPa(), "MPa"));

@@ -26,7 +26,8 @@ final class Astray {
                 nominal.turnDeg() + by(astray, Factor.TURN),
                 nominal.prevailingTorqueNm(),
                 new Seating(Math.max(0, seating.closureMm() + by(astray, Factor.SEATING)), seating.closingLoadN()),
-                nominal.torsionRule());
+                nominal.torsionRule(),
+                nominal.knee());
     }
 
     static Temperatures temperatures(Temperatures nominal, Map<Factor, Double> astray) {

@@ -9,7 +9,7 @@ package org.tautlog.joint.study;
  * @param turnDeg turn past the snug point, deg
  * @param finalTorqueNm torque at the end of the turn, N·m
  * @param torqueRateNmPerDeg slope of the elastic line, N·m/deg
- * @param onsetPastOriginDeg angle of first yield past the elastic origin, deg
+ * @param onsetPastOriginDeg angle of yield onset (gradient halved) past the elastic origin, deg
  */
 public record ProposedWindow(
         double coverage,

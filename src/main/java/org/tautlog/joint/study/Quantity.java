@@ -12,13 +12,13 @@ public enum Quantity {
     FINAL_TORQUE("final torque", "N·m"),
     /** Slope of the elastic line. */
     TORQUE_RATE("torque rate", "N·m/deg"),
-    /** Angle of first yield past the elastic origin, whether the turn gets there or not. */
+    /** Angle of yield onset (gradient halved) past the elastic origin, whether the turn gets there or not. */
     ONSET_ANGLE("onset angle past origin", "deg"),
-    /** Torque at first yield, whether the turn gets there or not. */
+    /** Torque at yield onset (gradient halved), whether the turn gets there or not. */
     ONSET_TORQUE("onset torque", "N·m"),
     /** Clamp load at the end of the turn. */
     FINAL_PRELOAD("clamp load, tightened", "N"),
-    /** Clamp load at the end of the turn over clamp load at first yield. */
+    /** Clamp load at the end of the turn over clamp load at which the yield strength is reached. */
     YIELD_SHARE("share of yield, tightened", ""),
     /** Clamp load hot, on the first warm-up. */
     HOT_PRELOAD("clamp load, hot", "N"),

@@ -36,13 +36,14 @@ final class Sample {
     }
 
     void keep(int draw, Tightening drawn, TighteningCurve curve, Tightened end, WarmUpResult warm) {
+        var onsetN = curve.onsetPreloadN();
         of(Quantity.SNUG_TORQUE)[draw] = drawn.snugTorqueNm();
         of(Quantity.SNUG_PRELOAD)[draw] = curve.snugPreloadN();
         of(Quantity.TURN)[draw] = drawn.turnDeg();
         of(Quantity.FINAL_TORQUE)[draw] = end.torqueNm();
         of(Quantity.TORQUE_RATE)[draw] = curve.torqueRateNmPerDeg();
-        of(Quantity.ONSET_ANGLE)[draw] = curve.firstYieldAngleDeg() - curve.elasticOriginDeg();
-        of(Quantity.ONSET_TORQUE)[draw] = curve.firstYieldTorqueNm();
+        of(Quantity.ONSET_ANGLE)[draw] = curve.headAngleDeg(onsetN) - curve.elasticOriginDeg();
+        of(Quantity.ONSET_TORQUE)[draw] = curve.torqueNmAtPreload(onsetN);
         of(Quantity.FINAL_PRELOAD)[draw] = end.preloadN();
         of(Quantity.YIELD_SHARE)[draw] = end.yieldShare();
         of(Quantity.HOT_PRELOAD)[draw] = warm.hotN();

@@ -111,7 +111,8 @@ public record ToleranceStudy(
                             HotStrength.ofBoltSteel(hot.boltC()),
                             torsionLeftShare,
                             embeddingMm,
-                            drawn.torsionRule())
+                            drawn.torsionRule(),
+                            drawn.knee())
                     .run(end);
             sample.keep(draw, drawn, curve, end, warm);
         } catch (IllegalArgumentException e) {

@@ -10,7 +10,8 @@ import org.tautlog.joint.Require;
  * @param shankTorqueNm the part of it in the shank, N·m
  * @param plasticStretchMm how far the bolt has stretched for good, mm; 0 while elastic
  * @param plasticStrain the largest plastic strain of any section, a share
- * @param yieldShare preload over preload at first yield; 1 and above is in yield
+ * @param yieldShare preload over the preload at which the weakest section reaches its yield strength
+ * @param yielded whether the bolt yielded while it was turned, by {@link PlasticStretch#elasticLimitN}
  */
 public record Tightened(
         double preloadN,
@@ -18,7 +19,8 @@ public record Tightened(
         double shankTorqueNm,
         double plasticStretchMm,
         double plasticStrain,
-        double yieldShare) {
+        double yieldShare,
+        boolean yielded) {
     /** Checks each value. */
     public Tightened {
         Require.atLeast("preloadN", preloadN, 0, "N");
@@ -27,14 +29,5 @@ public record Tightened(
         Require.atLeast("plasticStretchMm", plasticStretchMm, 0, "mm");
         Require.atLeast("plasticStrain", plasticStrain, 0, "");
         Require.atLeast("yieldShare", yieldShare, 0, "");
-    }
-
-    /**
-     * Whether the bolt yielded while it was turned.
-     *
-     * @return true from first yield on
-     */
-    public boolean yielded() {
-        return yieldShare >= 1;
     }
 }

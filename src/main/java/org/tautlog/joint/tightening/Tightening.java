@@ -13,6 +13,7 @@ import org.tautlog.joint.TorsionRule;
  * @param prevailingTorqueNm the torque of free turning, N·m; at least 0
  * @param seating how the parts draw together
  * @param torsionRule when a twisted and stretched section counts as yielding
+ * @param knee how stress goes on past the elastic line
  */
 public record Tightening(
         BoltedJoint joint,
@@ -20,7 +21,8 @@ public record Tightening(
         double turnDeg,
         double prevailingTorqueNm,
         Seating seating,
-        TorsionRule torsionRule) {
+        TorsionRule torsionRule,
+        Knee knee) {
     /** Checks each value. */
     public Tightening {
         Require.present("joint", joint);
@@ -29,10 +31,12 @@ public record Tightening(
         Require.atLeast("turnDeg", turnDeg, 0, "deg");
         Require.present("seating", seating);
         Require.present("torsionRule", torsionRule);
+        Require.present("knee", knee);
     }
 
     /**
-     * A tightening of parts that are seated at once, without prevailing torque, yielding by the fully plastic rule.
+     * A tightening of parts that are seated at once, without prevailing torque, with a round knee by the
+     * fully plastic rule.
      *
      * @param joint bolt, layers and friction
      * @param snugTorqueNm N·m; above 0
@@ -40,6 +44,6 @@ public record Tightening(
      * @return the tightening
      */
     public static Tightening of(BoltedJoint joint, double snugTorqueNm, double turnDeg) {
-        return new Tightening(joint, snugTorqueNm, turnDeg, 0, Seating.none(), TorsionRule.FULLY_PLASTIC);
+        return new Tightening(joint, snugTorqueNm, turnDeg, 0, Seating.none(), TorsionRule.FULLY_PLASTIC, Knee.ROUND);
     }
 }

@@ -9,23 +9,21 @@ import org.tautlog.joint.TorquePreload;
  * Torque, preload and plastic stretch over the angle that the head is turned, through seating, elastic and yield zones.
  *
  * <pre>
- * theta(F) = 360/P (F (delta_S + delta_P) + s(F) + u_p(F)) + F phi      deg
- * T(F)     = T_prev + F lever                                           N·m
+ * theta(F) = 360/P (F (delta_S + delta_P) + s(F) + u_p(F)) + F phi + phi_p(F)      deg
+ * T(F)     = T_prev + F lever                                                      N·m
  *
- * s  seating closure (Seating), mm        u_p  plastic stretch (YieldSteps), mm
- * phi  twist of the shank by the thread's torque, deg/N (WindUp)
+ * s     seating closure (Seating), mm
+ * u_p   plastic stretch, mm; phi_p plastic twist of the shank, deg (PlasticStretch)
+ * phi   elastic twist of the shank by the thread's torque, deg/N (WindUp)
  * </pre>
  *
  * Angle 0 is the first contact of the parts; the elastic origin lies a little later, where the straight line of the elastic
- * zone would start. Friction stays as it is while turning. The knee is sharp, where a real one is round; past the uniform
- * elongation a real bolt necks and this curve does not.
+ * zone would start. Friction stays as it is while turning. Past the uniform elongation a real bolt necks; this curve does not.
  *
  * <p>Source: one turn draws bolt and joint together by one pitch (common practice); the parts' own sources beside each.
  */
 public final class TighteningCurve {
     private static final double NMM_PER_NM = 1000;
-    private static final double CLOSE_ENOUGH_DEG = 1e-9;
-    private static final int MOST_ROUNDS = 200;
 
     private final double degPerMm;
     private final double resilienceMmPerN;
@@ -34,8 +32,9 @@ public final class TighteningCurve {
     private final double twistDegPerN;
     private final double prevailingTorqueNm;
     private final Seating seating;
-    private final YieldSteps steps;
+    private final PlasticStretch plastic;
     private final double heldN;
+    private final double proofN;
     private final double snugPreloadN;
     private final double turnDeg;
 
@@ -51,11 +50,12 @@ public final class TighteningCurve {
         twistDegPerN = threadLeverNmPerN * WindUp.shankDegPerNm(bolt);
         prevailingTorqueNm = tightening.prevailingTorqueNm();
         seating = tightening.seating();
-        steps = YieldSteps.turning(bolt, friction.threadMu(), tightening.torsionRule());
-        heldN = steps.heldN();
+        plastic = PlasticStretch.turning(bolt, friction.threadMu(), tightening.torsionRule(), tightening.knee());
+        heldN = plastic.heldN();
+        proofN = plastic.proofN();
         snugPreloadN = preloadNAtTorque(tightening.snugTorqueNm());
         turnDeg = tightening.turnDeg();
-        if (snugPreloadN >= steps.firstN())
+        if (snugPreloadN >= proofN)
             throw new IllegalArgumentException("snugTorqueNm is " + tightening.snugTorqueNm()
                     + "; it must be below the torque at first yield, " + firstYieldTorqueNm() + " N·m");
     }
@@ -78,8 +78,9 @@ public final class TighteningCurve {
      * @return deg from first contact
      */
     public double headAngleDeg(double preloadN) {
-        return degPerMm * (preloadN * resilienceMmPerN + seating.closedMm(preloadN) + steps.stretchMm(preloadN))
-                + preloadN * twistDegPerN;
+        return degPerMm * (preloadN * resilienceMmPerN + seating.closedMm(preloadN))
+                + preloadN * twistDegPerN
+                + plastic.angleDeg(preloadN, degPerMm);
     }
 
     /**
@@ -92,18 +93,13 @@ public final class TighteningCurve {
         Require.finite("headAngleDeg", headAngleDeg);
         if (headAngleDeg <= 0) return 0;
         if (Double.isFinite(heldN) && headAngleDeg(heldN) <= headAngleDeg) return heldN;
-        var low = 0.0;
-        var high = Math.min(headAngleDeg / elasticDegPerN(), heldN);
-        var preloadN = Math.min(Math.max(0, headAngleDeg - elasticOriginDeg()) / elasticDegPerN(), high);
-        for (int round = 0; round < MOST_ROUNDS; round++) {
-            var missDeg = headAngleDeg(preloadN) - headAngleDeg;
-            if (Math.abs(missDeg) < CLOSE_ENOUGH_DEG) break;
-            if (missDeg > 0) high = preloadN;
-            else low = preloadN;
-            var newton = preloadN - missDeg / slopeDegPerN(preloadN);
-            preloadN = newton > low && newton < high ? newton : (low + high) / 2;
-        }
-        return preloadN;
+        return RisingRoot.find(
+                preloadN -> headAngleDeg(preloadN) - headAngleDeg,
+                preloadN -> elasticDegPerN()
+                        + degPerMm * seating.slopeMmPerN(preloadN)
+                        + plastic.slopeDegPerN(preloadN, degPerMm),
+                Math.min(headAngleDeg / elasticDegPerN(), heldN),
+                plastic.nearN(headAngleDeg / degPerMm));
     }
 
     /**
@@ -163,10 +159,7 @@ public final class TighteningCurve {
      * @return mm; at least 0
      */
     public double plasticStretchMm(double headAngleDeg) {
-        var preloadN = preloadN(headAngleDeg);
-        if (preloadN < steps.firstN()) return 0;
-        var drawnMm = (headAngleDeg - preloadN * twistDegPerN) / degPerMm;
-        return Math.max(0, drawnMm - preloadN * resilienceMmPerN - seating.closedMm(preloadN));
+        return plasticStretchMm(headAngleDeg, preloadN(headAngleDeg));
     }
 
     /**
@@ -176,7 +169,8 @@ public final class TighteningCurve {
      * @return a share (0.01 is 1 %)
      */
     public double plasticStrain(double headAngleDeg) {
-        return steps.largestStrain(preloadN(headAngleDeg), plasticStretchMm(headAngleDeg));
+        var preloadN = preloadN(headAngleDeg);
+        return plastic.largestStrain(preloadN, plasticStretchMm(headAngleDeg, preloadN));
     }
 
     /**
@@ -234,30 +228,61 @@ public final class TighteningCurve {
     }
 
     /**
-     * The preload at which the bolt starts to yield while turning.
+     * The preload at which the weakest section reaches its yield strength while turning.
      *
      * @return N
+     * @see org.tautlog.joint.FirstYield
      */
     public double firstYieldPreloadN() {
-        return steps.firstN();
+        return proofN;
     }
 
     /**
-     * The angle at which the bolt starts to yield.
+     * The angle at which the weakest section reaches its yield strength.
      *
      * @return deg from first contact
      */
     public double firstYieldAngleDeg() {
-        return headAngleDeg(steps.firstN());
+        return headAngleDeg(proofN);
     }
 
     /**
-     * The torque at which the bolt starts to yield.
+     * The torque at which the weakest section reaches its yield strength.
      *
      * @return N·m
      */
     public double firstYieldTorqueNm() {
-        return torqueNmAtPreload(steps.firstN());
+        return torqueNmAtPreload(proofN);
+    }
+
+    /**
+     * The preload at yield onset as a trace shows it: where torque and preload rise half as fast over the angle as in the
+     * elastic zone. On a round knee it lies some percent below the preload at the yield strength, on a sharp one at it.
+     *
+     * <p>Source: common practice (gradient fallen to one half).
+     *
+     * @return N
+     */
+    public double onsetPreloadN() {
+        return plastic.preloadNAtSlope(elasticDegPerN(), degPerMm);
+    }
+
+    /**
+     * The angle at yield onset as a trace shows it.
+     *
+     * @return deg from first contact
+     */
+    public double onsetAngleDeg() {
+        return headAngleDeg(onsetPreloadN());
+    }
+
+    /**
+     * The torque at yield onset as a trace shows it.
+     *
+     * @return N·m
+     */
+    public double onsetTorqueNm() {
+        return torqueNmAtPreload(onsetPreloadN());
     }
 
     /**
@@ -268,20 +293,25 @@ public final class TighteningCurve {
     public Tightened atEnd() {
         var endDeg = finalAngleDeg();
         var preloadN = preloadN(endDeg);
+        var stretchMm = plasticStretchMm(endDeg, preloadN);
         return new Tightened(
                 preloadN,
                 torqueNmAtPreload(preloadN),
                 shankTorqueNm(preloadN),
-                plasticStretchMm(endDeg),
-                plasticStrain(endDeg),
-                preloadN / steps.firstN());
+                stretchMm,
+                plastic.largestStrain(preloadN, stretchMm),
+                preloadN / proofN,
+                preloadN >= plastic.elasticLimitN());
+    }
+
+    private double plasticStretchMm(double headAngleDeg, double preloadN) {
+        var stretchMm = plastic.stretchMm(preloadN);
+        if (preloadN < heldN) return stretchMm;
+        var pastDeg = Math.max(0, headAngleDeg - headAngleDeg(heldN));
+        return stretchMm + pastDeg / plastic.heldDegPerMm(degPerMm);
     }
 
     private double elasticDegPerN() {
         return degPerMm * resilienceMmPerN + twistDegPerN;
-    }
-
-    private double slopeDegPerN(double preloadN) {
-        return elasticDegPerN() + degPerMm * (seating.slopeMmPerN(preloadN) + steps.slopeMmPerN(preloadN));
     }
 }

@@ -3,7 +3,8 @@
  *
  * <p>Read first {@link org.tautlog.joint.tightening.Tightening} and its
  * {@link org.tautlog.joint.tightening.TighteningCurve}; then the parts of the curve,
- * {@link org.tautlog.joint.tightening.Seating}, {@link org.tautlog.joint.tightening.YieldSteps} and
+ * {@link org.tautlog.joint.tightening.Seating}, {@link org.tautlog.joint.tightening.PlasticStretch} with its
+ * {@link org.tautlog.joint.tightening.Knee} and
  * {@link org.tautlog.joint.tightening.WindUp}, and the state it ends in,
  * {@link org.tautlog.joint.tightening.Tightened}.
  *

@@ -3,8 +3,9 @@ package org.tautlog.joint.warmup;
 import org.tautlog.joint.BoltedJoint;
 import org.tautlog.joint.Require;
 import org.tautlog.joint.TorsionRule;
+import org.tautlog.joint.tightening.Knee;
+import org.tautlog.joint.tightening.PlasticStretch;
 import org.tautlog.joint.tightening.Tightened;
-import org.tautlog.joint.tightening.YieldSteps;
 
 /**
  * The first warm-up of a tightened joint, and its return to the cold.
@@ -30,6 +31,7 @@ import org.tautlog.joint.tightening.YieldSteps;
  *     from memory)
  * @param embeddingMm how far rough faces flatten before the warm-up, mm; at least 0
  * @param torsionRule when a twisted and stretched section counts as yielding
+ * @param knee how the bolt's stress goes on past the elastic line
  */
 public record WarmUp(
         BoltedJoint joint,
@@ -37,7 +39,8 @@ public record WarmUp(
         HotStrength strength,
         double torsionLeftShare,
         double embeddingMm,
-        TorsionRule torsionRule) {
+        TorsionRule torsionRule,
+        Knee knee) {
     /** Share of the shank's torque that usually stays. Source: VDI 2230-1:2015 (reduction coefficient 0.5), from memory. */
     public static final double USUAL_TORSION_LEFT_SHARE = 0.5;
 
@@ -49,10 +52,11 @@ public record WarmUp(
         Require.within("torsionLeftShare", torsionLeftShare, 0, 1, "");
         Require.atLeast("embeddingMm", embeddingMm, 0, "mm");
         Require.present("torsionRule", torsionRule);
+        Require.present("knee", knee);
     }
 
     /**
-     * A warm-up of quenched and tempered bolt steel with half the torsion left and no embedding.
+     * A warm-up of quenched and tempered bolt steel with a round knee, half the torsion left and no embedding.
      *
      * @param joint bolt, layers and friction
      * @param temperatures when tightened and when hot
@@ -65,7 +69,8 @@ public record WarmUp(
                 HotStrength.ofBoltSteel(temperatures.boltC()),
                 USUAL_TORSION_LEFT_SHARE,
                 0,
-                TorsionRule.FULLY_PLASTIC);
+                TorsionRule.FULLY_PLASTIC,
+                Knee.ROUND);
     }
 
     /**
@@ -82,29 +87,30 @@ public record WarmUp(
         var hotMmPerN = boltMmPerN / strength.modulusShare() + layersMmPerN;
         var drawnMm = Math.max(0, end.preloadN() * coldMmPerN - embeddingMm);
         var outgrowthMm = temperatures.outgrowthMm(joint);
-        var steps = YieldSteps.standing(
+        var plastic = PlasticStretch.standing(
                 bolt,
                 joint.friction().threadMu(),
                 torsionRule,
+                knee,
                 end.preloadN(),
                 torsionLeftShare * end.shankTorqueNm(),
                 strength.yieldShare());
         var hotDrawnMm = Math.max(0, drawnMm + outgrowthMm);
-        var hotN = steps.preloadN(hotMmPerN, hotDrawnMm);
-        var yields = hotDrawnMm / hotMmPerN > steps.firstN();
-        var stretchMm = yields ? hotDrawnMm - hotN * hotMmPerN : 0;
-        var strain = end.plasticStrain() + (yields ? steps.largestStrain(hotN, stretchMm) : 0);
+        var hotN = plastic.preloadN(hotMmPerN, hotDrawnMm);
+        var stretchMm = Math.max(0, hotDrawnMm - hotN * hotMmPerN);
+        var strain = end.plasticStrain() + plastic.largestStrain(hotN, stretchMm);
+        var hotYieldN = plastic.elasticLimitN();
         return new WarmUpResult(
                 drawnMm / coldMmPerN,
                 outgrowthMm,
                 outgrowthMm / hotMmPerN,
-                steps.firstN(),
+                hotYieldN,
                 hotN,
                 Math.max(0, (drawnMm - stretchMm) / coldMmPerN),
                 stretchMm,
                 strain,
                 strain / bolt.material().uniformElongation(),
                 end.yielded(),
-                yields);
+                hotN >= hotYieldN && stretchMm > 0);
     }
 }

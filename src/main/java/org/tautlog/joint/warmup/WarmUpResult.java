@@ -13,7 +13,7 @@ package org.tautlog.joint.warmup;
  * @param plasticStrain the largest plastic strain of any section, that of the tightening included, a share
  * @param usedElongationShare that strain over the uniform elongation; 1 is where necking starts
  * @param yieldedAtAssembly whether the bolt yielded while it was turned
- * @param yieldsAtWarmUp whether the bolt reached its hot yield
+ * @param yieldsAtWarmUp whether the bolt yielded further on the warm-up, by {@code PlasticStretch.elasticLimitN}
  */
 public record WarmUpResult(
         double coldBeforeN,

@@ -155,7 +155,7 @@ class JointSectionsTest {
     @CsvSource(delimiter = '~', textBlock = """
             length = { value = 0.378,~length = { value = -1.0,~BAD_VALUE~26:1~(bolt.segment[1].length): lengthMm is -1.0; it must be above 0.0 mm
             value = 24.622~value = 30.0~BAD_VALUE~31:1~(layer): layers add up to 25.000 mm; they must fill the bolt's free length (segments) of 30.378 mm within 0.1 mm
-            value = 1022.0~value = 1200.0~BAD_VALUE~23:1~(bolt.material.yield-strength): yieldStrengthMPa is 1200.0; it must not be above ultimateStrengthMPa, 1040.0 MPa
+            yield-strength = { value = 1022.0~ultimate-strength = { value = 900.0~BAD_VALUE~21:1~(bolt.material.yield-strength): yieldStrengthMPa is 940.0; it must not be above ultimateStrengthMPa, 900.0 MPa
             property-class = "10.9"~~MISSING_KEY~21:1~(bolt.material.youngs-modulus): 'youngs-modulus' is missing in bolt.material; add it
             property-class = "10.9"~property-class = "10.8"~BAD_VALUE~22:1~property class '10.8' is unknown; known classes: 8.8, 10.9, 12.9
             thread = "M10"~thread = "M10x1.4"~BAD_VALUE~15:1~for M10 there are M10x1.5, M10x1.25, M10x1, M10x0.75

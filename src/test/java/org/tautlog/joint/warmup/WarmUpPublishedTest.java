@@ -18,6 +18,7 @@ import org.tautlog.joint.LayerMaterial;
 import org.tautlog.joint.LayerShape;
 import org.tautlog.joint.MetricThread;
 import org.tautlog.joint.TorsionRule;
+import org.tautlog.joint.tightening.Knee;
 import org.tautlog.joint.tightening.Tightened;
 
 /** Thermal load against a textbook. */
@@ -40,14 +41,15 @@ class WarmUpPublishedTest {
                 new Engagement(Engagement.Mate.NUT, 200_000));
         var tube = new Layer("tube", 150, new LayerMaterial("2014-T6", 73_100, 23e-6), new LayerShape.StatedArea(600));
         var joint = new BoltedJoint(bolt, List.of(tube), Friction.both(0.1));
-        var snug = new Tightened(0, 0, 0, 0, 0, 0);
+        var snug = new Tightened(0, 0, 0, 0, 0, 0, false);
         var hot = new WarmUp(
                         joint,
                         Temperatures.even(joint, 15, 80),
                         HotStrength.unchanged(),
                         0,
                         0,
-                        TorsionRule.FULLY_PLASTIC)
+                        TorsionRule.FULLY_PLASTIC,
+                        Knee.SHARP)
                 .run(snug);
         assertEquals(20_300, hot.hotN(), 50);
         assertEquals(20_255.062, hot.hotN(), 0.01);
