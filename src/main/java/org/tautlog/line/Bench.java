@@ -38,7 +38,7 @@ final class Bench {
                 ordinary.withContactDeg(
                         -new LoadCurve(ordinary.joint(), ordinary.seating()).angleDeg(LOAD_OF_A_TIGHT_BOLT_N));
             case WASHER_MISSING -> withoutWasher(ordinary, engine, bolt, seed);
-            case SOFT_LAYER -> ordinary.withSeating(new Seating(0.7 + 0.3 * chance, 15_000));
+            case SOFT_LAYER -> ordinary.withSeating(new Seating(0.85 + 0.25 * chance, 15_000));
             case DRY_BOLT -> ordinary.withJoint(ordinary.joint().withFriction(Friction.both(DRY_MU + 0.04 * chance)));
             default -> ordinary;
         };

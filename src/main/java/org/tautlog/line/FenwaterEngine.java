@@ -99,15 +99,16 @@ public final class FenwaterEngine {
     public static JointSpecification specification() {
         var window = new Window(
                 new Band(19.0, 24.0),
-                new Band(355.0, 368.0),
-                new Band(54.0, 84.0),
-                new Band(0.100, 0.180),
-                new Band(Double.NEGATIVE_INFINITY, 5.0),
+                new Band(355.0, 367.0),
+                new Band(58.0, 80.0),
+                new Band(0.112, 0.168),
+                new Band(Double.NEGATIVE_INFINITY, 3.5),
                 new OnsetLimits(
                         new Band(270.0, Double.POSITIVE_INFINITY), new Band(330.0, Double.POSITIVE_INFINITY), 0.15));
         return new JointSpecification(
                         "Fenwater through-bolt M10", "3", METHOD, window, ReadingRule.withDefaults(), Map.of())
-                .withFaults(FaultRule.withDefaults().withRundownDeg(new Band(1000, 1350)))
+                .withFaults(new FaultRule(
+                        new Band(1150, 1300), 30, 0.35, 60, 0.10, 0.10, 5, 5, 8, 0.07, 0.60, 0.06, 8, 20))
                 .withStatedJoint(statedJoint());
     }
 

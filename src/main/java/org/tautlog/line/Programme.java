@@ -8,8 +8,8 @@ package org.tautlog.line;
  * @param slipAtTurnDeg turn past the snug point at which the socket slips; infinite where it does not
  * @param slipDeg how far it slips, deg
  * @param lastTurnDeg turn past the snug point at which the recording breaks off; infinite where it does not
- * @param stickShare how far the torque at which the bolt breaks loose lies above, and that at which it sticks again
- *     below, its smooth torque, a share; 0 for a bolt that turns smoothly
+ * @param stickShare how far the torque of a chattering bolt lies above its smooth torque where it breaks loose, and below
+ *     where it sticks again, a share; 0 for a bolt that turns smoothly
  */
 record Programme(
         double snugNm, double turnDeg, double slipAtTurnDeg, double slipDeg, double lastTurnDeg, double stickShare) {

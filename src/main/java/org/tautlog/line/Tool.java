@@ -24,6 +24,7 @@ final class Tool {
 
     private static final double STEP_S = 0.001;
     private static final double RUNDOWN_DEG_PER_S = 1200;
+    private static final double SPEED_UP_S = 0.06;
     private static final double TIGHTENING_DEG_PER_S = 180;
     private static final double SLOW_DOWN_NM = 8;
     private static final double REPLY_S = 0.003;
@@ -31,7 +32,7 @@ final class Tool {
     private static final double PAUSE_KEEPS_SHARE = 0.6;
     private static final double RELAXED_SHARE = 0.015;
     private static final double BREAKAWAY_FADES_DEG = 1.5;
-    private static final int CHATTER_PARTS = 8;
+    private static final double STICK_PERIOD_DEG = 1.8;
     private static final double HOLD_S = 0.03;
     private static final double LET_GO_S = 0.012;
     private static final double REST_S = 0.1;
@@ -90,7 +91,8 @@ final class Tool {
         double shownNm = spindle.shownNm(shaftNm);
         while (shownNm < programme.snugNm() && toolDeg < LONGEST_RUNDOWN_DEG) {
             slow = slow || shownNm > SLOW_DOWN_NM;
-            advance(slow ? TIGHTENING_DEG_PER_S : RUNDOWN_DEG_PER_S, SNUG);
+            double speedingUp = RUNDOWN_DEG_PER_S * (seconds + STEP_S) / SPEED_UP_S;
+            advance(Math.min(speedingUp, slow ? TIGHTENING_DEG_PER_S : RUNDOWN_DEG_PER_S), SNUG);
             shownNm = spindle.shownNm(shaftNm);
         }
     }
@@ -121,30 +123,26 @@ final class Tool {
         for (int i = 0; i < steps; i++) {
             bolt.relax(headDeg, RELAXED_SHARE / steps);
             double gone = 1 - LET_GO_S / (LET_GO_S + i * STEP_S);
-            goTo(fromDeg - backDeg * gone, STEP_S, SNUG);
+            goTo(fromDeg - backDeg * gone, SNUG);
         }
     }
 
     private void letGo() {
         int holdSteps = (int) (HOLD_S / STEP_S);
         for (int i = 0; i < holdSteps; i++) {
-            goTo(toolDeg, STEP_S, TURN);
+            goTo(toolDeg, TURN);
         }
         double fromDeg = toolDeg;
         double backDeg = shaftNm / spindle.driveNmPerDeg();
         int steps = (int) (REST_S / STEP_S);
         for (int i = 0; i < steps; i++) {
             double left = 1 - (double) i / steps;
-            goTo(fromDeg - backDeg * (1 - left * left * left), STEP_S, TURN);
+            goTo(fromDeg - backDeg * (1 - left * left * left), TURN);
         }
     }
 
-    /** One step, or where the bolt chatters some finer ones: it breaks loose within a fraction of a degree. */
     private void advance(double degPerS, int stage) {
-        int parts = stage == TURN && programme.stickShare() > 0 ? CHATTER_PARTS : 1;
-        for (int i = 0; i < parts; i++) {
-            goTo(toolDeg + degPerS * STEP_S / parts, STEP_S / parts, stage);
-        }
+        goTo(toolDeg + degPerS * STEP_S, stage);
     }
 
     /** The socket rides over the head's corners: the drive turns, the head stands. */
@@ -153,21 +151,20 @@ final class Tool {
         double keptNm = bolt.torqueNm(headDeg) * SLIPPING_SHARE;
         double springDeg = Math.max(0, shaftNm - keptNm) / spindle.driveNmPerDeg();
         slippedDeg += byDeg + 0.4 * springDeg;
-        goTo(toolDeg + byDeg, STEP_S, TURN);
+        goTo(toolDeg + byDeg, TURN);
     }
 
-    private void goTo(double nextToolDeg, double inSeconds, int stage) {
-        seconds += inSeconds;
+    private void goTo(double nextToolDeg, int stage) {
+        seconds += STEP_S;
         toolDeg = nextToolDeg;
         double stiffness = spindle.driveNmPerDeg();
         double driveDeg = toolDeg - slippedDeg;
         shaftNm = Math.max(0, stiffness * (driveDeg - headDeg));
-        double stick = stage == TURN ? programme.stickShare() : 0;
         double resistNm = resistNm(headDeg);
-        if (shaftNm > resistNm * (1 + stick)) {
+        if (shaftNm > resistNm) {
             double changeDeg = Double.POSITIVE_INFINITY;
             for (int i = 0; i < MOST_ROUNDS && changeDeg > SETTLED_DEG; i++) {
-                double next = Math.max(headDeg, driveDeg - resistNm * (1 - stick) / stiffness);
+                double next = Math.max(headDeg, driveDeg - resistNm / stiffness);
                 changeDeg = Math.abs(next - headDeg);
                 headDeg = next;
                 resistNm = resistNm(headDeg);
@@ -178,9 +175,22 @@ final class Tool {
     }
 
     private double resistNm(double atHeadDeg) {
+        return bolt.torqueNm(atHeadDeg) * (1 + breakawayShare(atHeadDeg) + stickShare(atHeadDeg));
+    }
+
+    /** The first fraction of a turn after a stop needs more torque than turning on. */
+    private double breakawayShare(double atHeadDeg) {
         double past = (atHeadDeg - restartHeadDeg) / BREAKAWAY_FADES_DEG;
-        double breakaway = past < 0 ? 0 : breakawayShare / (1 + past * past);
-        return bolt.torqueNm(atHeadDeg) * (1 + breakaway);
+        return past < 0 ? 0 : breakawayShare / (1 + past * past);
+    }
+
+    /** A chattering bolt sticks tighter and tighter, then slips: a saw that rises slowly and falls at once. */
+    private double stickShare(double atHeadDeg) {
+        if (programme.stickShare() == 0 || restartHeadDeg == Double.NEGATIVE_INFINITY) {
+            return 0;
+        }
+        double place = (atHeadDeg - restartHeadDeg) / STICK_PERIOD_DEG;
+        return programme.stickShare() * (2 * (place - Math.floor(place)) - 1);
     }
 
     private void see(int stage) {
