@@ -78,6 +78,13 @@ final class Recorder {
         size++;
     }
 
+    /** A recorder that goes by angle closes with one sample more, where the tool came to rest. */
+    void close(double seconds, double toolDeg, double trueNm, int stageNumber) {
+        if (spindle.sampling() == Sampling.HALF_DEGREE) {
+            keep(seconds, toolDeg, trueNm, stageNumber);
+        }
+    }
+
     /** What was recorded; times only where the recorder goes by time. */
     Curve curve() {
         var curve = Curve.of(Arrays.copyOf(angleDeg, size), Arrays.copyOf(torqueNm, size))

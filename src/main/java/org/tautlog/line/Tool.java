@@ -83,6 +83,9 @@ final class Tool {
         coast(TURN);
         double stopHeadDeg = headDeg;
         letGo();
+        if (recording) {
+            recorder.close(seconds, toolDeg, shaftNm, TURN);
+        }
         return new Done(recorder.curve(), seconds, snugToolDeg, snugHeadDeg, stopHeadDeg);
     }
 
