@@ -107,8 +107,8 @@ public final class FenwaterEngine {
                         new Band(270.0, Double.POSITIVE_INFINITY), new Band(330.0, Double.POSITIVE_INFINITY), 0.15));
         return new JointSpecification(
                         "Fenwater through-bolt M10", "3", METHOD, window, ReadingRule.withDefaults(), Map.of())
-                .withFaults(new FaultRule(
-                        new Band(1150, 1300), 30, 0.35, 60, 0.10, 0.10, 5, 5, 8, 0.07, 0.60, 0.06, 8, 20))
+                .withFaults(
+                        new FaultRule(new Band(1150, 1300), 30, 0.35, 60, 0.10, 0.10, 5, 5, 8, 0.07, 0.60, 0.06, 8, 20))
                 .withStatedJoint(statedJoint());
     }
 
