@@ -47,7 +47,11 @@ final class ListedModel {
                 .map(finding -> Map.<String, Object>of(
                         "title", ShiftAnswers.capital(finding.code().title()),
                         "severity", finding.severity().word(),
-                        "message", finding.message()))
+                        "differs",
+                                !finding.severity()
+                                        .word()
+                                        .equals(judgement.verdict().word()),
+                        "message", ShiftAnswers.sentence(finding.message())))
                 .toList();
     }
 

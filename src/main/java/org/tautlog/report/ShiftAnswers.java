@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.tautlog.judge.Verdict;
 import org.tautlog.review.Change;
+import org.tautlog.review.FindingTally;
 import org.tautlog.review.ShiftReview;
 
 /** The answers to a reader's first questions, in sentences made of the review's own numbers. */
 final class ShiftAnswers {
     private static final int MOST_CHANGES = 5;
+    private static final int MOST_HELD = 24;
+    private static final int MOST_PLACES = 4;
 
     private ShiftAnswers() {}
 
@@ -20,8 +23,8 @@ final class ShiftAnswers {
         }
         if (counts.of(Verdict.NONCONFORMING) > 0) {
             answer.add(Figures.count(counts.of(Verdict.NONCONFORMING), "tightening does", "tightenings do")
-                    + " not conform, on " + Figures.count(review.enginesHeld(), "engine", "engines")
-                    + ". Hold " + (review.enginesHeld() == 1 ? "it" : "them")
+                    + " not conform, on " + Figures.count(review.enginesHeld().size(), "engine", "engines")
+                    + ". Hold " + (review.enginesHeld().size() == 1 ? "it" : "them")
                     + " until a qualified person has decided.");
         } else {
             answer.add("No tightening was found nonconforming.");
@@ -79,7 +82,7 @@ final class ShiftAnswers {
             return List.of("Nowhere: every tightening that was judged conforms.");
         }
         var answer = new ArrayList<String>();
-        review.tallies().stream().limit(3).forEach(tally -> {
+        leading(review).stream().limit(MOST_PLACES).forEach(tally -> {
             var place = tally.mostInCount() == tally.tightenings()
                     ? "all on " + tally.mostIn().words()
                     : tally.mostInCount() + " on " + tally.mostIn().words() + ", the others on "
@@ -93,9 +96,21 @@ final class ShiftAnswers {
         return answer;
     }
 
+    /** The findings that the actions are about: what explains comes before what follows from it. */
+    private static List<FindingTally> leading(ShiftReview review) {
+        return review.actions().stream()
+                .flatMap(action -> review.tallies().stream().filter(tally -> tally.code() == action.code()))
+                .toList();
+    }
+
+    static List<String> hold(ShiftReview review) {
+        var held = review.enginesHeld();
+        return held.subList(0, Math.min(MOST_HELD, held.size()));
+    }
+
     static List<String> since(ShiftReview review) {
         var answer = new ArrayList<String>();
-        review.tallies().stream().limit(3).forEach(tally -> {
+        leading(review).stream().limit(MOST_PLACES).forEach(tally -> {
             var first = tally.first();
             var last = tally.last();
             if (first != null && last != null) {
@@ -109,6 +124,11 @@ final class ShiftAnswers {
         return answer.isEmpty()
                 ? List.of(review.allConform() ? "No onset to tell." : "The export gives no times.")
                 : answer;
+    }
+
+    /** A message as a sentence: capital first, full stop last. */
+    static String sentence(String message) {
+        return capital(message) + (message.endsWith(".") ? "" : ".");
     }
 
     static String capital(String words) {

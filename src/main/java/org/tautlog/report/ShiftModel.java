@@ -22,6 +22,7 @@ import org.tautlog.review.StreamSummary;
 final class ShiftModel {
     private static final int MOST_STREAMS_CHARTED = 16;
     private static final int MOST_PROBLEMS = 40;
+    private static final int MOST_LOTS = 3;
 
     private ShiftModel() {}
 
@@ -40,6 +41,9 @@ final class ShiftModel {
         model.put("where", ShiftAnswers.where(review));
         model.put("since", ShiftAnswers.since(review));
         model.put("actions", actions(review));
+        var hold = ShiftAnswers.hold(review);
+        model.put("hold", hold);
+        model.put("holdMore", review.enginesHeld().size() - hold.size());
         model.put("verdicts", verdicts(review));
         model.put("firstPass", Figures.percent(review.firstPass().share()));
         model.put("firstAttempts", review.firstPass().attempts());
@@ -65,7 +69,7 @@ final class ShiftModel {
         model.put("rejected", review.imported().rejected());
         model.put("problems", sentences(review.imported().problems()));
         model.put("problemsLeft", Math.max(0, review.imported().problems().size() - MOST_PROBLEMS));
-        model.put("assumptions", sentences(review.imported().assumptions()));
+        model.put("assumptions", byFile(review.imported().assumptions()));
         model.put("program", provenance.programVersion());
         model.put("written", Times.minutes(provenance.writtenAt()));
         return model;
@@ -123,14 +127,19 @@ final class ShiftModel {
         return tallies.stream()
                 .map(tally -> Map.<String, Object>of(
                         "title", ShiftAnswers.capital(tally.code().title()),
-                        "code", tally.code().word(),
                         "severity", tally.severity().word(),
                         "count", tally.tightenings(),
+                        "leading", tally.leading(),
                         "bar", Math.round(100.0 * tally.tightenings() / most),
                         "where", tally.mostIn().words() + " (" + tally.mostInCount() + ")",
+                        "lots", lots(tally.lots()),
                         "first", clock(tally.first()),
                         "last", clock(tally.last())))
                 .toList();
+    }
+
+    private static String lots(List<String> lots) {
+        return lots.size() > MOST_LOTS ? lots.size() + " lots" : String.join(", ", lots);
     }
 
     /** Streams with the most signals come first where there are more than a page should hold. */
@@ -180,6 +189,18 @@ final class ShiftModel {
 
     private static String clock(@Nullable OffsetDateTime time) {
         return time == null ? "–" : Times.clock(time);
+    }
+
+    private static List<Map<String, Object>> byFile(List<Problem> assumptions) {
+        return assumptions.stream()
+                .collect(Collectors.groupingBy(
+                        assumption -> assumption.where().file(),
+                        LinkedHashMap::new,
+                        Collectors.mapping(Problem::what, Collectors.joining("; "))))
+                .entrySet()
+                .stream()
+                .map(file -> Map.<String, Object>of("file", file.getKey(), "what", file.getValue()))
+                .toList();
     }
 
     private static List<String> sentences(List<Problem> problems) {

@@ -20,6 +20,7 @@ public final class VerdictsCsv implements Closeable {
     private static final String FORMULA_STARTS = "=+-@\t\r\n";
 
     private final CSVPrinter printer;
+    private boolean closed;
 
     /**
      * Starts a file with its header row.
@@ -72,7 +73,10 @@ public final class VerdictsCsv implements Closeable {
 
     @Override
     public void close() throws IOException {
-        printer.close(true);
+        if (!closed) {
+            closed = true;
+            printer.close(true);
+        }
     }
 
     private static List<String> header() {

@@ -15,7 +15,7 @@ import org.tautlog.judge.Verdict;
  * @param first time of the earliest tightening; null where the export gives no times
  * @param last time of the latest tightening; null where the export gives no times
  * @param engines how many engines were seen
- * @param enginesHeld how many of them have a nonconforming tightening, mended by a later attempt or not
+ * @param enginesHeld serials of those with a nonconforming tightening, mended by a later attempt or not, in order
  * @param enginesOpen how many of the others have an unjudged tightening or one for review
  * @param counts verdicts of all tightenings
  * @param firstPass first attempts and how many conform
@@ -33,7 +33,7 @@ public record ShiftReview(
         @Nullable OffsetDateTime first,
         @Nullable OffsetDateTime last,
         int engines,
-        int enginesHeld,
+        List<String> enginesHeld,
         int enginesOpen,
         VerdictCounts counts,
         FirstPass firstPass,
@@ -49,14 +49,15 @@ public record ShiftReview(
         Objects.requireNonNull(imported, "imported");
         Objects.requireNonNull(counts, "counts");
         Objects.requireNonNull(firstPass, "firstPass");
+        enginesHeld = List.copyOf(enginesHeld);
         streams = List.copyOf(streams);
         tallies = List.copyOf(tallies);
         actions = List.copyOf(actions);
         listed = List.copyOf(listed);
         charts = List.copyOf(charts);
         changes = List.copyOf(changes);
-        if (enginesHeld + enginesOpen > engines) {
-            throw new IllegalArgumentException("engines is " + engines + ", held " + enginesHeld + ", open "
+        if (enginesHeld.size() + enginesOpen > engines) {
+            throw new IllegalArgumentException("engines is " + engines + ", held " + enginesHeld.size() + ", open "
                     + enginesOpen + "; each engine counts once");
         }
     }

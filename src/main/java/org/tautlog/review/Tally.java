@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
@@ -21,7 +22,7 @@ record Tally(
         @Nullable OffsetDateTime first,
         @Nullable OffsetDateTime last,
         int engines,
-        int enginesHeld,
+        List<String> enginesHeld,
         int enginesOpen,
         VerdictCounts counts,
         FirstPass firstPass,
@@ -36,7 +37,9 @@ record Tally(
     private static final class Met {
         private final Map<Stream, Integer> streams = new TreeMap<>();
         private Consequence severity = Consequence.NOTE;
+        private final Set<String> lots = new TreeSet<>();
         private int tightenings;
+        private int leading;
         private @Nullable OffsetDateTime first;
         private @Nullable OffsetDateTime last;
     }
@@ -62,9 +65,11 @@ record Tally(
                 first,
                 last,
                 worst.size(),
-                (int) worst.values().stream()
-                        .filter(verdict -> verdict == Verdict.NONCONFORMING)
-                        .count(),
+                worst.entrySet().stream()
+                        .filter(engine -> engine.getValue() == Verdict.NONCONFORMING)
+                        .map(Map.Entry::getKey)
+                        .sorted()
+                        .toList(),
                 (int) worst.values().stream()
                         .filter(verdict -> verdict == Verdict.UNJUDGED || verdict == Verdict.REVIEW)
                         .count(),
@@ -76,7 +81,7 @@ record Tally(
     List<FirstAction> actions() {
         var actions = new ArrayList<FirstAction>();
         Set<String> said = new HashSet<>();
-        for (var tally : findings) {
+        for (var tally : leading(findings)) {
             var action = Advice.on(tally.code());
             if (actions.size() < MOST_ACTIONS && said.add(action)) {
                 actions.add(new FirstAction(tally.code(), where(tally), action));
@@ -85,9 +90,24 @@ record Tally(
         return actions;
     }
 
+    /** The findings that lead at least once, gravest and then most frequent first. */
+    private static List<FindingTally> leading(List<FindingTally> findings) {
+        return findings.stream()
+                .filter(tally -> tally.leading() > 0)
+                .sorted(Comparator.comparing(FindingTally::severity)
+                        .thenComparingInt(FindingTally::leading)
+                        .reversed())
+                .toList();
+    }
+
     private static String where(FindingTally tally) {
         if (tally.mostInCount() == tally.tightenings()) {
-            return "all on " + tally.mostIn().words();
+            return switch (tally.tightenings()) {
+                        case 1 -> "once, on ";
+                        case 2 -> "both on ";
+                        default -> "all " + tally.tightenings() + " on ";
+                    }
+                    + tally.mostIn().words();
         }
         return tally.mostInCount() * 2 > tally.tightenings() && tally.tightenings() > MOST_NAMED
                 ? tally.mostInCount() + " of them on " + tally.mostIn().words()
@@ -105,6 +125,10 @@ record Tally(
             var one = met.computeIfAbsent(code, unused -> new Met());
             one.tightenings++;
             one.severity = one.severity.compareTo(severity) > 0 ? one.severity : severity;
+            one.leading += judgement.findings().get(0).code() == code ? 1 : 0;
+            if (!judgement.identity().boltLot().isEmpty()) {
+                one.lots.add(judgement.identity().boltLot());
+            }
             one.streams.merge(Stream.of(judgement.identity()), 1, Integer::sum);
             one.first = earlier(one.first, judgement.identity().time());
             one.last = later(one.last, judgement.identity().time());
@@ -122,9 +146,11 @@ record Tally(
                     code,
                     one.severity,
                     one.tightenings,
+                    one.leading,
                     most.getKey(),
                     most.getValue(),
                     one.streams.size(),
+                    List.copyOf(one.lots),
                     one.first,
                     one.last));
         });

@@ -65,7 +65,7 @@ class ShiftPageTest {
         var page = page(review);
         assertTrue(
                 page.contains(review.counts().nonconforming() + " tightenings do not conform, on "
-                        + review.enginesHeld() + " engines"),
+                        + review.enginesHeld().size() + " engines"),
                 page.substring(page.indexOf("<dl"), page.indexOf("</dl>")));
         assertTrue(page.indexOf("Is anything unsafe?") < page.indexOf("What changed?"), "order of the questions");
         assertTrue(page.indexOf(SafetyNote.TEXT) < page.indexOf("Tightenings that need a person"), "place of the note");

@@ -36,6 +36,9 @@ public final class MadeShift {
     public record Made(Judgement judgement, Curve curve) {}
 
     private static final double RATE = 0.205;
+    /** Samples in which the tool lets go and springs back. */
+    private static final int RELEASE = 8;
+
     private static final OffsetDateTime START = OffsetDateTime.of(2026, 3, 2, 6, 0, 0, 0, ZoneOffset.ofHours(1));
 
     private MadeShift() {}
@@ -104,8 +107,8 @@ public final class MadeShift {
         double onset = origin + 330;
         double end = snug + turnDeg;
         int n = 1000;
-        var angle = new double[n];
-        var torque = new double[n];
+        var angle = new double[n + RELEASE];
+        var torque = new double[n + RELEASE];
         for (int i = 0; i < n; i++) {
             double x = end * (i + 1) / n;
             angle[i] = x;
@@ -114,9 +117,13 @@ public final class MadeShift {
             torque[i] = prevailing + seated - 0.5 * rate * past * past / (past + 40) + random.nextDouble(-0.15, 0.15);
         }
         double last = torque[n - 1];
+        for (int i = 0; i < RELEASE; i++) {
+            angle[n + i] = end - 0.4 * (i + 1);
+            torque[n + i] = last * (RELEASE - 1 - i) / RELEASE;
+        }
         boolean yields = end > onset + 20;
         var signature = new Signature(
-                n,
+                n + RELEASE,
                 Feature.of(prevailing, 0.1),
                 new SnugPoint(Feature.of(snug, 0.5), Feature.of(15.4, 0.2)),
                 new ElasticLine(Feature.of(rate, 0.001), Feature.of(origin, 1), Feature.of(0.1, 0)),

@@ -84,7 +84,7 @@ class ShiftReviewerTest {
         reviewer.accept(again(good.judgement()), good.curve());
         var two = reviewer.review(new ImportRecord(1, 0, 2, 0, List.of(), List.of()));
         assertEquals(new FirstPass(0, 1), two.firstPass());
-        assertEquals(1, two.enginesHeld());
+        assertEquals(List.of("FW-000001"), two.enginesHeld());
         assertEquals(1, two.charts().get(0).values().size());
     }
 

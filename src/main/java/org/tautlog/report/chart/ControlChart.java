@@ -1,24 +1,31 @@
 package org.tautlog.report.chart;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.Range;
 import org.jfree.data.xy.XYSeries;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.review.ChartedFeature;
 import org.tautlog.review.StreamChart;
 import org.tautlog.spc.chart.Chart;
+import org.tautlog.spc.chart.ChartPoint;
 
 /** One feature of one stream in time order with its control limits; points that break a rule stand out. */
 public final class ControlChart {
     private static final int WIDTH = 420;
-    private static final int HEIGHT = 190;
+    private static final int HEIGHT = 200;
     private static final int MOST_POINTS = 300;
-    private static final double LABEL_ROOM = 0.13;
+    private static final double LABEL_ROOM = 0.42;
+    /** The scale reaches this many times the distance of the limits beyond them; points further out stand at its edge. */
+    private static final double REACH = 0.35;
 
     private ControlChart() {}
 
     /**
-     * Draws one.
+     * Draws one. A point far out is drawn at the edge of the scale as a triangle, so that it cannot flatten the others.
      *
      * @param chart values, limits and signals
      * @param id a name for the drawing's own parts, unique in its page
@@ -27,40 +34,58 @@ public final class ControlChart {
     public static String svg(StreamChart chart, String id) {
         var values = chart.values();
         var limits = chart.chart().found();
-        double low = values.stream().mapToDouble(v -> v).min().orElse(0);
-        double high = values.stream().mapToDouble(v -> v).max().orElse(1);
-        if (limits.isPresent()) {
-            low = Math.min(low, limits.get().points().get(0).lower());
-            high = Math.max(high, limits.get().points().get(0).upper());
-        }
-        double margin = high > low ? 0.08 * (high - low) : Math.max(1e-3, Math.abs(high) * 0.05);
+        var scale = scale(values, limits.map(found -> found.points().get(0)).orElse(null));
         double n = Math.max(2, values.size());
         var plot = Plots.empty(
                 Plots.axis("tightening, in time order", 0, n * (1 + LABEL_ROOM)),
-                Plots.axis(chart.feature().title() + ", " + chart.feature().unit(), low - margin, high + margin));
+                Plots.axis(
+                        chart.feature().title() + ", " + chart.feature().unit(),
+                        scale.getLowerBound(),
+                        scale.getUpperBound()));
         plot.setRangeGridlinesVisible(false);
-        var line = line(values);
+        var line = line(values.stream().map(scale::constrain).toList());
         Plots.lines(plot, Plots.only(line), Ink.PEER, 0.8f);
         Plots.dots(plot, Plots.only(line), Ink.TRACE, 2.4f);
-        limits.ifPresent(found -> addLimits(plot, found, n));
+        limits.ifPresent(found -> addLimits(plot, found, chart.feature(), scale, n));
         return Svg.of(Plots.chart(plot), WIDTH, HEIGHT, id, description(chart));
     }
 
-    private static void addLimits(XYPlot plot, Chart chart, double n) {
-        var signals = Plots.series(0);
-        chart.signals().stream().limit(MOST_POINTS).forEach(point -> signals.add(point.index() + 1, point.value()));
-        if (!signals.isEmpty()) {
-            Plots.rings(plot, Plots.only(signals), Ink.SIGNAL);
+    private static Range scale(List<Double> values, @Nullable ChartPoint limits) {
+        double low = values.stream().mapToDouble(v -> v).min().orElse(0);
+        double high = values.stream().mapToDouble(v -> v).max().orElse(1);
+        if (limits != null) {
+            double reach = REACH * (limits.upper() - limits.lower());
+            low = Math.min(limits.lower() - reach / 4, Math.max(low, limits.lower() - reach));
+            high = Math.max(limits.upper() + reach / 4, Math.min(high, limits.upper() + reach));
         }
-        var first = chart.points().get(0);
-        limit(plot, first.upper(), "upper", n, 4f, 3f);
-        limit(plot, first.centre(), "centre", n);
-        limit(plot, first.lower(), "lower", n, 4f, 3f);
+        double margin = high > low ? 0.06 * (high - low) : Math.max(1e-3, Math.abs(high) * 0.05);
+        return new Range(low - margin, high + margin);
     }
 
-    private static void limit(XYPlot plot, double value, String name, double n, float... dash) {
+    private static void addLimits(XYPlot plot, Chart chart, ChartedFeature feature, Range scale, double n) {
+        var near = Plots.series(0);
+        var above = Plots.series(0);
+        var below = Plots.series(0);
+        chart.signals().stream().limit(MOST_POINTS).forEach(point -> {
+            var mark = point.value() > scale.getUpperBound()
+                    ? above
+                    : point.value() < scale.getLowerBound() ? below : near;
+            mark.add(point.index() + 1, scale.constrain(point.value()));
+        });
+        Plots.marks(plot, Plots.only(near), Plots.SQUARE);
+        Plots.marks(plot, Plots.only(above), Plots.ABOVE_SCALE);
+        Plots.marks(plot, Plots.only(below), Plots.BELOW_SCALE);
+        var first = chart.points().get(0);
+        limit(plot, first.upper(), "upper", feature, n, 4f, 3f);
+        limit(plot, first.centre(), "mean", feature, n);
+        limit(plot, first.lower(), "lower", feature, n, 4f, 3f);
+    }
+
+    private static void limit(XYPlot plot, double value, String name, ChartedFeature feature, double n, float... dash) {
+        var words = String.format(
+                Locale.ROOT, "%s %." + (feature == ChartedFeature.TORQUE_RATE ? 4 : 1) + "f", name, value);
         plot.addAnnotation(Plots.line(0, value, n * 1.01, value, Ink.WINDOW, 1f, dash));
-        plot.addAnnotation(Plots.text(name, n * 1.02, value, TextAnchor.CENTER_LEFT, Ink.WINDOW));
+        plot.addAnnotation(Plots.text(words, n * 1.02, value, TextAnchor.CENTER_LEFT, Ink.WINDOW));
     }
 
     /** Of a long series the least and greatest value of each stretch are drawn. */

@@ -5,7 +5,6 @@ import java.awt.Color;
 import java.util.EnumSet;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.jfree.chart.annotations.XYAnnotation;
 import org.jfree.chart.annotations.XYBoxAnnotation;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.TextAnchor;
@@ -15,13 +14,17 @@ import org.tautlog.joint.window.Window;
 import org.tautlog.review.Listed;
 import org.tautlog.review.Outline;
 import org.tautlog.signature.Feature;
+import org.tautlog.trace.Curve;
 
 /** One trace over its peers, all aligned at the elastic origin, with its named points and the window. */
 public final class TraceChart {
-    private static final int WIDTH = 520;
-    private static final int HEIGHT = 320;
+    private static final int WIDTH = 460;
+    private static final int HEIGHT = 290;
     private static final int MOST_PEERS = 8;
     private static final int PEER_STEP = 3;
+    /** A label to the left of a point needs this share of the chart's width. */
+    private static final double LABEL_SHARE = 0.11;
+
     /** No more rundown is drawn than this many times the turn, so that the part that matters stays legible. */
     private static final double USUAL_RUNDOWN = 0.3;
     /** Where a finding is about the rundown itself, or the zero is not known, this much of it is drawn. */
@@ -66,7 +69,8 @@ public final class TraceChart {
             own.add(curve.angleDeg(i) - zeroDeg, curve.torqueNm(i));
         }
         double right = Math.max(own.getMaxX(), turnLimit(window.turnDeg().high(), own.getMaxX()));
-        double left = Math.max(own.getMinX(), -rundown() * Math.max(right, 1));
+        double seated = Math.min(0, turnLimit(0, 0));
+        double left = Math.max(own.getMinX(), seated - rundown() * Math.max(right - seated, 1));
         var finalBand = window.finalTorqueNm();
         double top = Math.max(own.getMaxY(), finalBand.hasHigh() ? finalBand.high() : own.getMaxY());
         double bottom = Math.min(0, own.getMinY());
@@ -95,7 +99,7 @@ public final class TraceChart {
                 continue;
             }
             var series = Plots.series(count++);
-            int n = peer.curve().size();
+            int n = stop(peer.curve()) + 1;
             for (int i = 0; i < n; i++) {
                 double x = peer.curve().angleDeg(i) - from.getAsDouble();
                 if (x >= left && (i % PEER_STEP == 0 || i == n - 1)) {
@@ -105,6 +109,15 @@ public final class TraceChart {
             peers.addSeries(series);
         }
         return peers;
+    }
+
+    /** A peer is drawn up to where it turned furthest: its release would only clutter the window. */
+    private static int stop(Curve curve) {
+        int furthest = 0;
+        for (int i = 1; i < curve.size(); i++) {
+            furthest = curve.angleDeg(i) > curve.angleDeg(furthest) ? i : furthest;
+        }
+        return furthest;
     }
 
     /** The window is a box where the turn is known, else a band of torque over the whole chart. */
@@ -195,8 +208,12 @@ public final class TraceChart {
         var point = Plots.series(0);
         point.add(x, torque);
         Plots.dots(plot, Plots.only(point), Ink.SIGNAL, 6f);
-        XYAnnotation text = Plots.text(name, x + dx, torque + dy, anchor, Ink.SIGNAL);
-        plot.addAnnotation(text);
+        var range = plot.getDomainAxis().getRange();
+        boolean atLeftEdge = x < range.getLowerBound() + LABEL_SHARE * range.getLength();
+        plot.addAnnotation(
+                atLeftEdge
+                        ? Plots.text(name, x + Math.abs(dx), torque + dy, TextAnchor.BOTTOM_LEFT, Ink.SIGNAL)
+                        : Plots.text(name, x + dx, torque + dy, anchor, Ink.SIGNAL));
     }
 
     private double rundown() {
