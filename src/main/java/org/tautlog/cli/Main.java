@@ -14,6 +14,8 @@ public final class Main {
      * @param args the words of the command line
      */
     public static void main(String[] args) {
+        // A library logs; where nobody configured logging it would say so on the error output of every run.
+        System.setProperty("slf4j.internal.verbosity", "ERROR");
         var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         System.exit(run(out, err, args));

@@ -1,0 +1,41 @@
+package org.tautlog.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.intake.ReadOptions;
+import org.tautlog.intake.layout.LayoutFile;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What every judging command is given: logs, and where they need them a specification and a layout. */
+final class LogInputs {
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "LOGS",
+            description = "Log files or folders; folders are read with all below them. Packed logs (.gz, .zip) too.")
+    private List<Path> logs = List.of();
+
+    @Option(
+            names = "--spec",
+            paramLabel = "FILE",
+            description = "Joint specification; without it joint.toml in the folder given, or beside the file given.")
+    private @Nullable Path specification;
+
+    @Option(
+            names = "--layout",
+            paramLabel = "FILE",
+            description =
+                    "Log layout for every file; without it the nearest layout.toml, else the file's own headings.")
+    private @Nullable Path layout;
+
+    JudgingRequest request() {
+        var file = specification == null ? SpecificationSearch.beside(logs) : specification;
+        var options = ReadOptions.withDefaults();
+        return new JudgingRequest(
+                logs,
+                file,
+                SpecificationSearch.read(file),
+                layout == null ? options : options.withLayout(Refusal.orRefuse(LayoutFile.read(layout))));
+    }
+}

@@ -1,0 +1,74 @@
+package org.tautlog.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.concurrent.Callable;
+import org.tautlog.report.Provenance;
+import org.tautlog.review.ShiftReviewer;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Reviews a shift and writes its report. */
+@Command(
+        name = "shift",
+        description = {
+            "Reviews a shift: what does not conform and why, what changed where and since when, what to do first.",
+            "",
+            "Writes shift.html, one page that needs nothing beside it, and verdicts.csv with every tightening."
+                    + " Files of an earlier run in the same folder are replaced."
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {"  tautlog shift logs/", "  tautlog shift S40-early.csv S50-early.csv --spec joint.toml --out monday/"
+        },
+        mixinStandardHelpOptions = true)
+final class ShiftCommand implements Callable<Integer>, Help.Judging {
+    @Mixin
+    private LogInputs inputs = new LogInputs();
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            defaultValue = "reports",
+            description = "Folder to write to (default: ${DEFAULT-VALUE}).")
+    private Path out = Path.of("");
+
+    @Option(
+            names = "--list",
+            paramLabel = "N",
+            defaultValue = "" + ShiftReviewer.USUALLY_LISTED,
+            description = "How many tightenings to show with their traces, worst first (default: ${DEFAULT-VALUE}).")
+    private int listed;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        if (listed < 1) {
+            throw Refusal.wrongUse("--list is " + listed + "; at least 1 tightening must be shown");
+        }
+        var request = inputs.request();
+        var line = spec.commandLine();
+        var reviewer = new ShiftReviewer(request.specification(), listed);
+        try (var reports = ShiftReports.in(out)) {
+            var summary = Judging.run(request, line.getErr(), (judgement, curve) -> {
+                reviewer.accept(judgement, curve);
+                reports.add(judgement);
+            });
+            var review = reviewer.review(ReadingAccount.imported(summary));
+            reports.finish(
+                    review,
+                    new Provenance(
+                            Program.version(),
+                            OffsetDateTime.now(ZoneId.systemDefault()),
+                            request.specificationFile().toString()));
+            ShiftSummary.print(review, reports, line.getOut());
+            return ExitCode.of(review.counts(), summary).number();
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package org.tautlog.cli;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import org.tautlog.judge.Judgement;
+import org.tautlog.report.Provenance;
+import org.tautlog.report.ShiftPage;
+import org.tautlog.report.VerdictsCsv;
+import org.tautlog.review.ShiftReview;
+
+/** The files of a shift's report. Each is written beside its place and moved there whole, so that none is ever half. */
+final class ShiftReports implements Closeable {
+    private static final String PART = ".part";
+
+    private final Path page;
+    private final Path table;
+    private final VerdictsCsv verdicts;
+
+    private ShiftReports(Path page, Path table, VerdictsCsv verdicts) {
+        this.page = page;
+        this.table = table;
+        this.verdicts = verdicts;
+    }
+
+    static ShiftReports in(Path folder) throws IOException {
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw Refusal.wrongUse(folder + " is a file; name a folder with --out DIR");
+        }
+        Files.createDirectories(folder);
+        var table = folder.resolve("verdicts.csv");
+        return new ShiftReports(
+                folder.resolve("shift.html"), table, new VerdictsCsv(Files.newBufferedWriter(part(table))));
+    }
+
+    void add(Judgement judgement) {
+        try {
+            verdicts.add(judgement);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    void finish(ShiftReview review, Provenance provenance) throws IOException {
+        verdicts.close();
+        try (var out = Files.newBufferedWriter(part(page))) {
+            ShiftPage.write(review, provenance, out);
+        }
+        Files.move(part(table), table, StandardCopyOption.REPLACE_EXISTING);
+        Files.move(part(page), page, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    Path page() {
+        return page;
+    }
+
+    Path table() {
+        return table;
+    }
+
+    /** Leaves no half file behind where the run failed. */
+    @Override
+    public void close() throws IOException {
+        verdicts.close();
+        Files.deleteIfExists(part(table));
+        Files.deleteIfExists(part(page));
+    }
+
+    private static Path part(Path file) {
+        return file.resolveSibling(file.getFileName() + PART);
+    }
+}

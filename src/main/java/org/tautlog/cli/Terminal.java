@@ -1,0 +1,42 @@
+package org.tautlog.cli;
+
+import java.util.regex.Pattern;
+import org.tautlog.judge.Verdict;
+import picocli.CommandLine.Help.Ansi;
+
+/** What may reach a terminal: text of logs without control characters, and colour only where it is wanted. */
+final class Terminal {
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]");
+
+    private Terminal() {}
+
+    /** A text from outside without escape sequences, line ends or marks that turn the direction of reading. */
+    static String harmless(String text) {
+        return CONTROL.matcher(text).replaceAll("?");
+    }
+
+    /** A verdict by shape and word; by colour too where the terminal has it and NO_COLOR does not forbid it. */
+    static String verdict(Verdict verdict, int width, Ansi ansi) {
+        var word = mark(verdict) + " " + verdict.word();
+        var padded = word + " ".repeat(Math.max(0, width - word.length()));
+        return ansi.string("@|" + style(verdict) + ' ' + padded + "|@");
+    }
+
+    private static char mark(Verdict verdict) {
+        return switch (verdict) {
+            case CONFORMING -> '○';
+            case REVIEW -> '◆';
+            case UNJUDGED -> '□';
+            case NONCONFORMING -> '▲';
+        };
+    }
+
+    private static String style(Verdict verdict) {
+        return switch (verdict) {
+            case CONFORMING -> "cyan";
+            case REVIEW -> "yellow";
+            case UNJUDGED -> "magenta";
+            case NONCONFORMING -> "bold,red";
+        };
+    }
+}

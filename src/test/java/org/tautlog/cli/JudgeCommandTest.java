@@ -1,0 +1,177 @@
+package org.tautlog.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tautlog.judge.Verdict;
+import org.tautlog.report.SafetyNote;
+import org.tautlog.review.MadeShift;
+import picocli.CommandLine.Help.Ansi;
+
+class JudgeCommandTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void all_conforming_is_exit_code_0() throws IOException {
+        var log = MadeLogs.good(folder);
+        var run = CommandLineRun.of("judge", log.toString());
+        assertEquals(0, run.exitCode(), run.toString());
+        assertTrue(run.out().contains("2 tightenings on 2 engines: 0 nonconforming"), run.out());
+        assertTrue(run.out().contains("judged by Fenwater main through-bolt, version 3"), run.out());
+    }
+
+    @Test
+    void one_that_does_not_conform_is_exit_code_1_and_stands_first() throws IOException {
+        MadeLogs.mixed(folder);
+        var run = CommandLineRun.of("judge", folder.toString());
+        assertEquals(1, run.exitCode(), run.toString());
+        var rows = run.out().lines().toList();
+        assertTrue(rows.get(1).startsWith("▲ nonconforming"), run.out());
+        assertTrue(run.out().contains("turn-short: "), run.out());
+    }
+
+    @Test
+    void json_is_one_object_a_line_in_reading_order_and_nothing_else() throws Exception {
+        var log = MadeLogs.mixed(folder);
+        var run = CommandLineRun.of("judge", log.toString(), "--json");
+        assertEquals(1, run.exitCode(), run.toString());
+        var objects = json(run.out());
+        assertEquals(
+                List.of("FW-000001", "FW-000002", "=FW<b>\"3"),
+                objects.stream().map(object -> object.get("serial").asText()).toList());
+        var hash = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(log));
+        for (var object : objects) {
+            assertEquals(
+                    HexFormat.of().formatHex(hash),
+                    object.get("source").get("sha256").asText());
+            assertEquals(log.toString(), object.get("source").get("file").asText());
+        }
+        assertEquals("nonconforming", objects.get(1).get("verdict").asText());
+    }
+
+    @Test
+    void the_table_and_the_json_tell_the_same_turn() throws IOException {
+        MadeLogs.mixed(folder);
+        var turn = json(CommandLineRun.of("judge", folder.toString(), "--json").out())
+                .get(1)
+                .get("signature")
+                .get("turnDeg")
+                .asDouble();
+        var shown = String.format(Locale.ROOT, "%.1f", turn);
+        var table = CommandLineRun.of("judge", folder.toString()).out();
+        assertTrue(
+                table.lines().anyMatch(line -> line.contains("FW-000002") && line.contains(shown)),
+                shown + "\n" + table);
+    }
+
+    @Test
+    void a_missing_specification_is_wrong_use_that_says_how_to_go_on() throws IOException {
+        var log = MadeLogs.good(folder);
+        Files.delete(folder.resolve("joint.toml"));
+        var run = CommandLineRun.of("judge", log.toString());
+        assertEquals(2, run.exitCode());
+        assertTrue(run.err().contains("--spec FILE"), run.err());
+        assertEquals("", run.out());
+    }
+
+    @Test
+    void a_stated_specification_comes_before_the_one_that_lies_there() throws IOException {
+        var log = MadeLogs.good(folder);
+        var broken = Files.writeString(folder.resolve("other.toml"), "[specification]\nname = \"x\"\n");
+        var run = CommandLineRun.of("judge", log.toString(), "--spec", broken.toString());
+        assertEquals(2, run.exitCode());
+        assertTrue(run.err().contains("other.toml"), run.err());
+    }
+
+    @Test
+    void two_folders_with_different_specifications_are_not_judged_by_either() throws IOException {
+        MadeLogs.good(folder.resolve("a"));
+        MadeLogs.good(folder.resolve("b"));
+        var run = CommandLineRun.of(
+                "judge", folder.resolve("a").toString(), folder.resolve("b").toString());
+        assertEquals(2, run.exitCode());
+        assertTrue(run.err().contains("different specifications"), run.err());
+    }
+
+    @Test
+    void nothing_readable_is_exit_code_3() throws IOException {
+        MadeLogs.good(folder);
+        var run = CommandLineRun.of("judge", folder.resolve("missing.csv").toString());
+        assertEquals(3, run.exitCode(), run.toString());
+        assertTrue(run.err().contains("missing.csv"), run.err());
+    }
+
+    @Test
+    void a_rejected_recording_is_never_silently_passed() throws IOException {
+        var log = MadeLogs.good(folder);
+        var lines = new ArrayList<>(Files.readAllLines(log));
+        lines.set(500, lines.get(500).replaceAll("[0-9]+[.][0-9]+", "oops"));
+        Files.write(log, lines);
+        var run = CommandLineRun.of("judge", log.toString());
+        assertEquals(1, run.exitCode(), run.toString());
+        assertTrue(run.err().contains("rejected: 0 files, 1 traces"), run.err());
+        assertTrue(run.err().contains("S40.csv:501"), run.err());
+    }
+
+    @Test
+    void text_of_a_log_cannot_steer_the_terminal() {
+        assertEquals("a?[31mb?c", Terminal.harmless("a\u001b[31mb\u202ec"));
+    }
+
+    @Test
+    void colour_never_carries_the_verdict_alone_and_can_be_off() {
+        for (var verdict : Verdict.values()) {
+            assertTrue(Terminal.verdict(verdict, 20, Ansi.ON).contains("\u001b["), verdict.word());
+            var plain = Terminal.verdict(verdict, 20, Ansi.OFF);
+            assertFalse(plain.contains("\u001b"), plain);
+            assertTrue(plain.contains(verdict.word()) && plain.length() == 20, plain);
+        }
+    }
+
+    @Test
+    void help_shows_examples_exit_codes_and_the_safety_note() {
+        for (var command : List.of("judge", "shift")) {
+            var help = CommandLineRun.of(command, "--help").out();
+            assertTrue(help.contains("tautlog " + command + " logs/"), help);
+            assertTrue(help.contains("nothing could be read"), help);
+            var words = help.replaceAll("\\s+", " ");
+            assertTrue(words.contains(SafetyNote.TEXT), help);
+        }
+    }
+
+    @Test
+    void every_tightening_is_shown_where_all_are_asked_for() throws IOException {
+        MadeLogs.write(folder, MadeShift.shift(3));
+        var few = CommandLineRun.of("judge", folder.toString()).out();
+        var all = CommandLineRun.of("judge", folder.toString(), "--all").out();
+        assertFalse(few.contains("○ conforming"), few);
+        assertEquals(
+                24,
+                all.lines()
+                        .filter(line -> line.contains("conforming  FW-") || line.contains("FW-0"))
+                        .count(),
+                all);
+    }
+
+    private static List<JsonNode> json(String out) throws IOException {
+        var objects = new ArrayList<JsonNode>();
+        for (var line : out.lines().toList()) {
+            objects.add(new ObjectMapper().readTree(line));
+        }
+        return objects;
+    }
+}

@@ -1,0 +1,94 @@
+package org.tautlog.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.TreeSet;
+import org.apache.commons.csv.CSVFormat;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ShiftCommandTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void a_shift_leaves_a_page_and_a_table_and_says_where() throws IOException {
+        var log = MadeLogs.mixed(folder.resolve("logs"));
+        var out = folder.resolve("reports");
+        var run = CommandLineRun.of("shift", log.toString(), "--out", out.toString());
+        assertEquals(1, run.exitCode(), run.toString());
+        assertTrue(run.out().contains("report: " + out.resolve("shift.html")), run.out());
+        assertTrue(run.out().contains("3 tightenings on 3 engines"), run.out());
+        var names = new TreeSet<String>();
+        try (var files = Files.list(out)) {
+            files.forEach(file -> names.add(file.getFileName().toString()));
+        }
+        assertEquals("[shift.html, verdicts.csv]", names.toString());
+    }
+
+    @Test
+    void text_from_a_log_stays_text_in_page_and_table() throws IOException {
+        var log = MadeLogs.mixed(folder.resolve("logs"));
+        var out = folder.resolve("reports");
+        CommandLineRun.of("shift", log.toString(), "--out", out.toString());
+        var page = Files.readString(out.resolve("shift.html"));
+        assertFalse(page.contains("FW<b>"), "markup from a log");
+        assertTrue(page.contains("=FW&lt;b&gt;&quot;3"), "the serial as text");
+        try (var table = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get()
+                .parse(Files.newBufferedReader(out.resolve("verdicts.csv")))) {
+            var rows = table.getRecords();
+            assertEquals(3, rows.size());
+            assertEquals("'=FW<b>\"3", rows.get(2).get("serial"));
+            assertEquals("nonconforming", rows.get(1).get("verdict"));
+        }
+    }
+
+    @Test
+    void a_run_that_reads_nothing_leaves_no_report_and_no_half_file() throws IOException {
+        MadeLogs.good(folder);
+        var out = folder.resolve("reports");
+        var run = CommandLineRun.of("shift", folder.resolve("missing.csv").toString(), "--out", out.toString());
+        assertEquals(3, run.exitCode(), run.toString());
+        try (var files = Files.list(out)) {
+            assertEquals(0, files.count());
+        }
+    }
+
+    @Test
+    void a_second_run_replaces_the_first() throws IOException {
+        var out = folder.resolve("reports");
+        var bad = MadeLogs.mixed(folder.resolve("bad"));
+        var good = MadeLogs.good(folder.resolve("good"));
+        assertEquals(
+                1,
+                CommandLineRun.of("shift", bad.toString(), "--out", out.toString())
+                        .exitCode());
+        assertEquals(
+                0,
+                CommandLineRun.of("shift", good.toString(), "--out", out.toString())
+                        .exitCode());
+        assertTrue(
+                Files.readString(out.resolve("shift.html")).contains("No tightening was found nonconforming."),
+                "the second run's page");
+    }
+
+    @Test
+    void an_output_folder_that_is_a_file_is_wrong_use() throws IOException {
+        var log = MadeLogs.good(folder);
+        assertEquals(
+                2,
+                CommandLineRun.of("shift", log.toString(), "--out", log.toString())
+                        .exitCode());
+        assertEquals(
+                2, CommandLineRun.of("shift", log.toString(), "--list", "0").exitCode());
+    }
+}
