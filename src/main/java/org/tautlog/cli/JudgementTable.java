@@ -1,6 +1,5 @@
 package org.tautlog.cli;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -94,38 +93,17 @@ final class JudgementTable {
     }
 
     private void append(List<Judgement> shown, StringBuilder text) {
-        var rows = new ArrayList<List<String>>();
-        rows.add(HEADS);
-        shown.forEach(judgement -> rows.add(cells(judgement)));
-        var widths = new int[HEADS.size()];
-        for (int column = 0; column < widths.length; column++) {
-            int at = column;
-            widths[column] =
-                    rows.stream().mapToInt(row -> row.get(at).length()).max().orElse(0);
+        var columns = new Columns(HEADS, FIRST_NUMBER, LAST_NUMBER);
+        shown.forEach(judgement -> columns.fit(cells(judgement)));
+        text.append(columns.line(HEADS)).append(System.lineSeparator());
+        for (var judgement : shown) {
+            var cells = cells(judgement);
+            var rest = columns.line(cells).substring(columns.width(0));
+            text.append(Terminal.verdict(judgement.verdict(), columns.width(0), ansi))
+                    .append(rest)
+                    .append(System.lineSeparator());
+            findings(judgement, columns.width(0) + Columns.GAP, text);
         }
-        widths[0] = Math.max(widths[0], "○ nonconforming".length());
-        for (int row = 0; row < rows.size(); row++) {
-            var judgement = row == 0 ? null : shown.get(row - 1);
-            var line = new StringBuilder();
-            for (int column = 0; column < widths.length; column++) {
-                if (column == 0 && judgement != null) {
-                    line.append(Terminal.verdict(judgement.verdict(), widths[0], ansi));
-                } else {
-                    pad(rows.get(row).get(column), widths[column], column, line);
-                }
-                line.append("  ");
-            }
-            text.append(line.toString().stripTrailing()).append(System.lineSeparator());
-            if (judgement != null) {
-                findings(judgement, widths[0] + 2, text);
-            }
-        }
-    }
-
-    private static void pad(String cell, int width, int column, StringBuilder line) {
-        var blanks = " ".repeat(width - cell.length());
-        boolean number = column >= FIRST_NUMBER && column <= LAST_NUMBER;
-        line.append(number ? blanks + cell : cell + blanks);
     }
 
     private static void findings(Judgement judgement, int indent, StringBuilder text) {
@@ -143,7 +121,7 @@ final class JudgementTable {
         var identity = judgement.identity();
         var signature = judgement.signature();
         return List.of(
-                "",
+                Terminal.verdict(judgement.verdict(), 0, Ansi.OFF),
                 Terminal.harmless(identity.serial()),
                 Terminal.harmless(identity.bolt()),
                 Terminal.harmless(new Stream(identity.station(), identity.spindle()).words()),

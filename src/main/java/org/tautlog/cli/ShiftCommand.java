@@ -2,10 +2,7 @@ package org.tautlog.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.OffsetDateTime;
-import java.time.ZoneId;
 import java.util.concurrent.Callable;
-import org.tautlog.report.Provenance;
 import org.tautlog.review.ShiftReviewer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,23 +49,9 @@ final class ShiftCommand implements Callable<Integer>, Help.Judging {
         if (listed < 1) {
             throw Refusal.wrongUse("--list is " + listed + "; at least 1 tightening must be shown");
         }
-        var request = inputs.request();
         var line = spec.commandLine();
-        var reviewer = new ShiftReviewer(request.specification(), listed);
-        try (var reports = ShiftReports.in(out)) {
-            var summary = Judging.run(request, line.getErr(), (judgement, curve) -> {
-                reviewer.accept(judgement, curve);
-                reports.add(judgement);
-            });
-            var review = reviewer.review(ReadingAccount.imported(summary));
-            reports.finish(
-                    review,
-                    new Provenance(
-                            Program.version(),
-                            OffsetDateTime.now(ZoneId.systemDefault()),
-                            request.specificationFile().toString()));
-            ShiftSummary.print(review, reports, line.getOut());
-            return ExitCode.of(review.counts(), summary).number();
-        }
+        var result = ShiftRun.run(inputs.request(), listed, out, line.getErr());
+        ShiftSummary.print(result, line.getOut());
+        return ExitCode.of(result.review().counts(), result.read()).number();
     }
 }

@@ -3,13 +3,13 @@ package org.tautlog.cli;
 import java.io.PrintWriter;
 import java.util.Locale;
 import org.tautlog.judge.Verdict;
-import org.tautlog.review.ShiftReview;
 
 /** A shift in a few lines, for whoever started the program. */
 final class ShiftSummary {
     private ShiftSummary() {}
 
-    static void print(ShiftReview review, ShiftReports reports, PrintWriter out) {
+    static void print(ShiftRun.Result result, PrintWriter out) {
+        var review = result.review();
         var counts = review.counts();
         out.println(String.format(
                 Locale.ROOT,
@@ -34,7 +34,7 @@ final class ShiftSummary {
                                 .findFirst()
                                 .map(finding -> " (" + finding.code().title() + ")")
                                 .orElse("")));
-        out.println("report: " + reports.page());
-        out.println("verdicts: " + reports.table());
+        out.println("report: " + result.page());
+        out.println("verdicts: " + result.table());
     }
 }

@@ -29,6 +29,7 @@ import org.tautlog.line.SimulatedTightening;
 final class SimulatedLogs implements AutoCloseable {
     private static final String LAYOUT = """
             # How the logs in this folder lie is told by themselves; this says what is no log.
+            [log]
             ignore = ["truth.csv"]
             """;
 

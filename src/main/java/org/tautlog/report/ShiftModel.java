@@ -148,7 +148,7 @@ final class ShiftModel {
                 .collect(Collectors.groupingBy(StreamChart::stream, LinkedHashMap::new, Collectors.toList()));
         var kept = byStream.entrySet().stream()
                 .sorted(Comparator.comparingInt(entry -> -entry.getValue().stream()
-                        .mapToInt(StreamChart::signals)
+                        .mapToInt(chart -> chart.signals().size())
                         .sum()))
                 .limit(MOST_STREAMS_CHARTED)
                 .sorted(Map.Entry.comparingByKey())
@@ -162,7 +162,7 @@ final class ShiftModel {
                     entry.getValue().stream()
                             .map(chart -> chart(
                                     chart,
-                                    "chart" + models.size() + '-'
+                                    "c" + models.size() + '-'
                                             + chart.feature().name()))
                             .toList()));
         }
@@ -180,7 +180,7 @@ final class ShiftModel {
                 "n",
                 n,
                 "signals",
-                chart.signals(),
+                chart.signals().size(),
                 "basis",
                 why.isEmpty() ? chart.basis() : "no limits: " + why,
                 "svg",

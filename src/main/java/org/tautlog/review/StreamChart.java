@@ -2,8 +2,10 @@ package org.tautlog.review;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.chart.Chart;
+import org.tautlog.spc.chart.ChartPoint;
 import org.tautlog.trace.TraceIdentity;
 
 /**
@@ -36,8 +38,16 @@ public record StreamChart(
         }
     }
 
-    /** {@return how many points break a rule; 0 where there are no limits} */
-    public int signals() {
-        return chart.found().map(found -> found.signals().size()).orElse(0);
+    /**
+     * {@return the points to look at, in time order: each beyond the limits, and of every unbroken run of points that break
+     * another rule the first; empty where there are no limits}
+     */
+    public List<ChartPoint> signals() {
+        var points = chart.found().map(Chart::points).orElse(List.of());
+        return IntStream.range(0, points.size())
+                .filter(i -> points.get(i).outside()
+                        || (points.get(i).signals() && (i == 0 || !points.get(i - 1).signals())))
+                .mapToObj(points::get)
+                .toList();
     }
 }

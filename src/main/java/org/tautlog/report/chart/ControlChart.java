@@ -10,7 +10,6 @@ import org.jfree.data.xy.XYSeries;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.review.ChartedFeature;
 import org.tautlog.review.StreamChart;
-import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.ChartPoint;
 
 /** One feature of one stream in time order with its control limits; points that break a rule stand out. */
@@ -45,8 +44,9 @@ public final class ControlChart {
         plot.setRangeGridlinesVisible(false);
         var line = line(values.stream().map(scale::constrain).toList());
         Plots.lines(plot, Plots.only(line), Ink.PEER, 0.8f);
-        Plots.dots(plot, Plots.only(line), Ink.TRACE, 2.4f);
-        limits.ifPresent(found -> addLimits(plot, found, chart.feature(), scale, n));
+        Plots.points(plot, line, PointsRenderer.dots(2.4f, Ink.TRACE));
+        addSignals(plot, chart.signals(), scale);
+        limits.ifPresent(found -> addLimits(plot, found.points().get(0), chart.feature(), n));
         return Svg.of(Plots.chart(plot), WIDTH, HEIGHT, id, description(chart));
     }
 
@@ -62,23 +62,25 @@ public final class ControlChart {
         return new Range(low - margin, high + margin);
     }
 
-    private static void addLimits(XYPlot plot, Chart chart, ChartedFeature feature, Range scale, double n) {
+    private static void addSignals(XYPlot plot, List<ChartPoint> signals, Range scale) {
         var near = Plots.series(0);
         var above = Plots.series(0);
         var below = Plots.series(0);
-        chart.signals().stream().limit(MOST_POINTS).forEach(point -> {
+        signals.stream().limit(MOST_POINTS).forEach(point -> {
             var mark = point.value() > scale.getUpperBound()
                     ? above
                     : point.value() < scale.getLowerBound() ? below : near;
             mark.add(point.index() + 1, scale.constrain(point.value()));
         });
-        Plots.marks(plot, Plots.only(near), Plots.SQUARE);
-        Plots.marks(plot, Plots.only(above), Plots.ABOVE_SCALE);
-        Plots.marks(plot, Plots.only(below), Plots.BELOW_SCALE);
-        var first = chart.points().get(0);
-        limit(plot, first.upper(), "upper", feature, n, 4f, 3f);
-        limit(plot, first.centre(), "mean", feature, n);
-        limit(plot, first.lower(), "lower", feature, n, 4f, 3f);
+        Plots.points(plot, near, PointsRenderer.square());
+        Plots.points(plot, above, PointsRenderer.aboveScale());
+        Plots.points(plot, below, PointsRenderer.belowScale());
+    }
+
+    private static void addLimits(XYPlot plot, ChartPoint point, ChartedFeature feature, double n) {
+        limit(plot, point.upper(), "upper", feature, n, 4f, 3f);
+        limit(plot, point.centre(), "mean", feature, n);
+        limit(plot, point.lower(), "lower", feature, n, 4f, 3f);
     }
 
     private static void limit(XYPlot plot, double value, String name, ChartedFeature feature, double n, float... dash) {

@@ -2,9 +2,6 @@ package org.tautlog.report.chart;
 
 import java.awt.BasicStroke;
 import java.awt.Font;
-import java.awt.Shape;
-import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYLineAnnotation;
@@ -25,23 +22,7 @@ final class Plots {
     private static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
     private static final Font LABEL = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
 
-    /** Round a point that breaks a rule. */
-    static final Shape SQUARE = new Rectangle2D.Double(-3.5, -3.5, 7, 7);
-    /** A point above the scale: a triangle that hangs from its upper edge and points up and out. */
-    static final Shape ABOVE_SCALE = triangle(0, 7);
-    /** A point below the scale: a triangle that stands on its lower edge and points down and out. */
-    static final Shape BELOW_SCALE = triangle(0, -7);
-
     private Plots() {}
-
-    private static Shape triangle(double tip, double base) {
-        var path = new Path2D.Double();
-        path.moveTo(0, tip);
-        path.lineTo(-4.5, base);
-        path.lineTo(4.5, base);
-        path.closePath();
-        return path;
-    }
 
     static XYPlot empty(NumberAxis domain, NumberAxis range) {
         var plot = new XYPlot(null, domain, range, null);
@@ -86,23 +67,10 @@ final class Plots {
         add(plot, data, renderer);
     }
 
-    static void dots(XYPlot plot, XYDataset data, Ink ink, float size) {
-        add(plot, data, new DotsRenderer(size, ink));
-    }
-
-    /** Hollow shapes round or at each point: they tell themselves apart without their colour. */
-    static void marks(XYPlot plot, XYDataset data, Shape shape) {
-        if (data.getItemCount(0) == 0) {
-            return;
+    static void points(XYPlot plot, XYSeries points, PointsRenderer renderer) {
+        if (!points.isEmpty()) {
+            add(plot, only(points), renderer);
         }
-        var renderer = new XYLineAndShapeRenderer(false, true);
-        renderer.setAutoPopulateSeriesPaint(false);
-        renderer.setAutoPopulateSeriesShape(false);
-        renderer.setDefaultPaint(Ink.SIGNAL.colour());
-        renderer.setDefaultShape(shape);
-        renderer.setDefaultShapesFilled(shape != SQUARE);
-        renderer.setDefaultOutlineStroke(new BasicStroke(1.2f));
-        add(plot, data, renderer);
     }
 
     static XYTextAnnotation text(String words, double x, double y, TextAnchor anchor, Ink ink) {

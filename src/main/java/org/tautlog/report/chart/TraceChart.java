@@ -207,7 +207,7 @@ public final class TraceChart {
         double x = angle - zeroDeg;
         var point = Plots.series(0);
         point.add(x, torque);
-        Plots.dots(plot, Plots.only(point), Ink.SIGNAL, 6f);
+        Plots.points(plot, point, PointsRenderer.dots(6f, Ink.SIGNAL));
         var range = plot.getDomainAxis().getRange();
         boolean atLeftEdge = x < range.getLowerBound() + LABEL_SHARE * range.getLength();
         plot.addAnnotation(
