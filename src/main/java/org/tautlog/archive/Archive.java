@@ -2,6 +2,8 @@ package org.tautlog.archive;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.security.PrivateKey;
+import java.security.PublicKey;
 import java.util.List;
 import org.tautlog.archive.ledger.Decision;
 import org.tautlog.archive.ledger.LedgerEvent.Decided;
@@ -73,6 +75,56 @@ public final class Archive {
                     .append(List.of(new Decided(decision)), stamp.time())
                     .get(0);
             return new KeptDecision(entry.number(), entry.time(), decision, true, entry.previous(), entry.sha256());
+        });
+    }
+
+    /**
+     * Merges small batches, which changes no answer, and clears what killed writers left.
+     *
+     * @param stamp who tidies, and when
+     * @return what was done
+     * @throws IOException where the archive cannot be read or written
+     */
+    public Tidied tidy(Stamp stamp) throws IOException {
+        return new Tidy(folder, stamp).run();
+    }
+
+    /**
+     * Hashes every file, holds every row against its hash and walks the chain. Seals are held against the chain, their
+     * signatures are not checked.
+     *
+     * @return what was altered, is missing or was added
+     * @throws IOException where the archive cannot be read
+     */
+    public Verification verify() throws IOException {
+        return new Verifier(folder, null, List.of()).run();
+    }
+
+    /**
+     * Does what {@link #verify()} does, and checks the signatures of seals.
+     *
+     * @param key the public key of whoever seals
+     * @param sealsElsewhere seals that were kept outside of the archive: files of their texts, signatures beside them
+     * @return what was altered, is missing or was added
+     * @throws IOException where the archive or a seal cannot be read
+     */
+    public Verification verify(PublicKey key, List<Path> sealsElsewhere) throws IOException {
+        return new Verifier(folder, key, sealsElsewhere).run();
+    }
+
+    /**
+     * Seals the state of the chain: keep a copy of both files elsewhere.
+     *
+     * @param key the sealer's key
+     * @param by who seals
+     * @param stamp which program, and when
+     * @return the file of the seal's text; its signature lies beside it
+     * @throws IOException where the seal cannot be written
+     */
+    public Path seal(PrivateKey key, String by, Stamp stamp) throws IOException {
+        return folder.inTurn(() -> {
+            Staging.recordBatches(folder, stamp);
+            return Seals.write(folder, key, by, stamp.time());
         });
     }
 }

@@ -67,10 +67,17 @@ final class BatchWriter implements AutoCloseable {
         }
     }
 
-    /** Writes the rows of other files of the same table into one. */
-    void copy(Table<?> table, List<Path> from) throws IOException {
+    /** Writes the rows that other batches have of a table into one file. */
+    void copy(Table<?> table, List<Snapshot.Batch> from) throws IOException {
+        var sources = new ArrayList<Path>();
+        from.forEach(other -> other.manifest().files().stream()
+                .filter(file -> file.table().equals(table.name()))
+                .forEach(file -> sources.add(other.folder().resolve(file.name()))));
+        if (sources.isEmpty()) {
+            return;
+        }
         try {
-            write(table, Duck.rowsOf(from));
+            write(table, Duck.rowsOf(sources));
         } catch (SQLException e) {
             throw failed(e);
         }

@@ -130,8 +130,8 @@ public final class Importer implements AutoCloseable {
         for (var problem : problems) {
             writer.append(ProblemTable.table(), problem);
         }
-        for (var table : List.of(TraceTable.table(), JudgementTable.table(), ProblemTable.table())) {
-            writer.flush((Table<?>) table);
+        for (var table : Table.all()) {
+            writer.flush(table);
         }
         var parts = writer.parts();
         var files = new ArrayList<>(writer.files());

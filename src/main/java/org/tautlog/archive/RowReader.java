@@ -2,15 +2,12 @@ package org.tautlog.archive;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.duckdb.DuckDBConnection;
-import org.jspecify.annotations.Nullable;
 import org.tautlog.archive.table.Kept;
 import org.tautlog.archive.table.Table;
 import org.tautlog.archive.table.TraceTable;
@@ -27,7 +24,7 @@ final class RowReader implements AutoCloseable {
     private static final int MOST_TRIES = 50;
 
     private final ArchiveFolder archive;
-    private @Nullable DuckDBConnection duck;
+    private final Engine engine = Engine.ofReader();
 
     RowReader(ArchiveFolder archive) {
         this.archive = archive;
@@ -66,7 +63,7 @@ final class RowReader implements AutoCloseable {
     Outcome<List<String>> texts(String select, String end, List<Object> values) throws IOException {
         var answer = answer(TraceTable.table().name(), new Condition(), (files, problems) -> {
             var found = new ArrayList<String>();
-            query(select + " FROM " + Duck.rowsOf(files) + end, values, row -> found.add(row.getString(1)));
+            engine.query(select + " FROM " + Duck.rowsOf(files) + end, values, row -> found.add(row.getString(1)));
             return found;
         });
         return Outcome.of(List.copyOf(answer.value().orElse(List.of())), answer.problems());
@@ -74,23 +71,12 @@ final class RowReader implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        try {
-            if (duck != null) {
-                duck.close();
-            }
-        } catch (SQLException e) {
-            throw new IOException("the archive's engine does not stop: " + e.getMessage(), e);
-        }
+        engine.close();
     }
 
     /** A question to files. */
     private interface Question<R> {
         R ask(List<Path> files, List<Problem> problems) throws SQLException, IOException;
-    }
-
-    /** Takes one row. */
-    private interface RowTaker {
-        void take(ResultSet row) throws SQLException;
     }
 
     private <R> Outcome<List<R>> answer(String table, Condition condition, Question<List<R>> question)
@@ -123,7 +109,7 @@ final class RowReader implements AutoCloseable {
         int before = damaged.size();
         for (var file : files) {
             try {
-                query("SELECT count(COLUMNS(*)) FROM " + Duck.rowsOf(List.of(file)), List.of(), row -> {});
+                engine.query("SELECT count(COLUMNS(*)) FROM " + Duck.rowsOf(List.of(file)), List.of(), row -> {});
             } catch (SQLException e) {
                 damaged.add(file);
             }
@@ -160,7 +146,7 @@ final class RowReader implements AutoCloseable {
             throws SQLException, IOException {
         var sql = "SELECT * FROM " + Duck.rowsOf(files) + condition.sql()
                 + (order.isEmpty() ? "" : " ORDER BY " + order) + limit;
-        query(sql, condition.values(), result -> {
+        engine.query(sql, condition.values(), result -> {
             var row = table.row(result);
             Kept<T> kept;
             try {
@@ -180,21 +166,5 @@ final class RowReader implements AutoCloseable {
                 "a row" + (serial.isEmpty() ? "" : " of " + serial) + " is left out: " + why.getMessage(),
                 "",
                 "copy the batch again from where it is whole");
-    }
-
-    private void query(String sql, List<Object> values, RowTaker taker) throws SQLException, IOException {
-        if (duck == null) {
-            duck = Duck.open(Path.of(System.getProperty("java.io.tmpdir")).resolve("tautlog-spill"));
-        }
-        try (var statement = duck.prepareStatement(sql)) {
-            for (int i = 0; i < values.size(); i++) {
-                statement.setObject(i + 1, values.get(i));
-            }
-            try (var result = statement.executeQuery()) {
-                while (result.next()) {
-                    taker.take(result);
-                }
-            }
-        }
     }
 }

@@ -5,9 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.tautlog.archive.ledger.Ledger;
 import org.tautlog.archive.ledger.LedgerEntry;
 import org.tautlog.archive.ledger.LedgerEvent.BatchKept;
@@ -66,6 +67,9 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
         var whole = new ArrayList<Batch>();
         var ledger = folder.ledger().read();
         for (var path : names) {
+            if (!Files.isDirectory(path)) {
+                continue;
+            }
             try {
                 var json = Files.readAllBytes(path.resolve(Manifest.FILE_NAME));
                 var batch = new Batch(path, Disk.sha256(json), Manifest.parse(json));
@@ -128,21 +132,22 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
                 gone.addAll(merged.replaced());
             }
         });
-        return entries.stream()
-                .flatMap(entry -> batchOf(entry)
-                        .filter(name -> !present.contains(name) && !gone.contains(name))
-                        .map(name -> problem(
-                                ProblemCode.MISSING,
-                                name,
-                                "the batch is missing; entry " + entry.number() + " of the ledger names it")))
+        return manifestsInLedger(entries).keySet().stream()
+                .filter(name -> !present.contains(name) && !gone.contains(name))
+                .map(name -> problem(ProblemCode.MISSING, name, "the batch is missing; the ledger names it"))
                 .toList();
     }
 
-    private static Stream<String> batchOf(LedgerEntry entry) {
-        if (entry.event() instanceof BatchKept kept) {
-            return Stream.of(kept.batch());
-        }
-        return entry.event() instanceof BatchesMerged merged ? Stream.of(merged.batch()) : Stream.empty();
+    private static Map<String, String> manifestsInLedger(List<LedgerEntry> entries) {
+        var manifests = new LinkedHashMap<String, String>();
+        entries.forEach(entry -> {
+            if (entry.event() instanceof BatchKept kept) {
+                manifests.put(kept.batch(), kept.manifestSha256());
+            } else if (entry.event() instanceof BatchesMerged merged) {
+                manifests.put(merged.batch(), merged.manifestSha256());
+            }
+        });
+        return manifests;
     }
 
     private static Problem problem(ProblemCode code, String place, String what) {
@@ -152,6 +157,11 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
                 what,
                 "",
                 "copy it again from where it is whole, or import its sources again");
+    }
+
+    /** The hashes of the manifests that the ledger names, by their batches. */
+    Map<String, String> manifestsInLedger() {
+        return manifestsInLedger(ledger.entries());
     }
 
     Set<String> sources() {

@@ -60,25 +60,22 @@ final class Staging implements AutoCloseable {
         Disk.force(folder);
     }
 
-    /** The caller holds the archive's lock. */
+    /** The caller holds the archive's lock. Once renamed the batch counts, whatever comes of its line in the ledger. */
     void commit() throws IOException {
         Disk.move(folder, archive.batches().resolve(batch()));
-        recordBatches(archive, stamp);
+        try {
+            recordBatches(archive, stamp);
+        } catch (IOException theNextWriterEntersIt) {
+            return;
+        }
     }
 
     /** Enters every batch into the ledger that is not in it: the newest, and any whose writer died before this line. */
     static int recordBatches(ArchiveFolder archive, Stamp stamp) throws IOException {
         var snapshot = Snapshot.of(archive);
-        var known = new ArrayList<String>();
-        snapshot.ledger().entries().forEach(entry -> {
-            if (entry.event() instanceof BatchKept kept) {
-                known.add(kept.batch());
-            } else if (entry.event() instanceof BatchesMerged merged) {
-                known.add(merged.batch());
-            }
-        });
+        var known = snapshot.manifestsInLedger();
         var events = snapshot.present().stream()
-                .filter(batch -> !known.contains(batch.name()))
+                .filter(batch -> !known.containsKey(batch.name()))
                 .map(Staging::event)
                 .toList();
         if (!events.isEmpty()) {

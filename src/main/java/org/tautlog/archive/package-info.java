@@ -13,11 +13,17 @@
  * files these name, and ask again where a merge took a file away meanwhile. They never search by pattern, as a file that
  * is cut short would spoil the answer to every question.
  *
+ * <p>The ledger's entries name each batch by the hash of its manifest, the manifest names each file by its hash and the
+ * rows of each import by a digest, and each entry names the one before it: so the last hash stands for every byte, and a
+ * key holder can seal it. Merging small batches keeps that proof, as the merged one carries their manifests and its rows
+ * still give their digests.
+ *
  * <p>Public types in reading order: {@link org.tautlog.archive.Archive}, {@link org.tautlog.archive.Importer},
  * {@link org.tautlog.archive.SourceFile}, {@link org.tautlog.archive.SpecificationUsed},
  * {@link org.tautlog.archive.Stamp}, {@link org.tautlog.archive.Imported}, {@link org.tautlog.archive.ArchiveQuery},
  * {@link org.tautlog.archive.JudgementFilter}, {@link org.tautlog.archive.KeptDecision},
- * {@link org.tautlog.archive.Counts}.
+ * {@link org.tautlog.archive.Counts}, {@link org.tautlog.archive.Tidied}, {@link org.tautlog.archive.Verification},
+ * {@link org.tautlog.archive.SealCheck}.
  *
  * <p>May import: judge, signature, joint.window, trace, problem. Refuses to: forget; alter; judge.
  */

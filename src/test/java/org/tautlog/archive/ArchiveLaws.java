@@ -7,9 +7,11 @@ import static org.tautlog.archive.Tightenings.STAMP;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
@@ -43,7 +45,7 @@ import org.tautlog.trace.TraceIdentity;
 class ArchiveLaws {
     private static final SourceFile FILE = Tightenings.file("any.csv");
 
-    @Property(tries = 12)
+    @Property(tries = 8)
     void a_trace_comes_back_as_it_went_in(@ForAll("traces") @Size(min = 1, max = 12) List<Trace> traces)
             throws IOException {
         var folder = Files.createTempDirectory("archive");
@@ -71,7 +73,7 @@ class ArchiveLaws {
         }
     }
 
-    @Property(tries = 12)
+    @Property(tries = 8)
     void a_judgement_comes_back_as_it_went_in(@ForAll("judgements") @Size(min = 1, max = 12) List<Judgement> judgements)
             throws IOException {
         var folder = Files.createTempDirectory("archive");
@@ -172,7 +174,7 @@ class ArchiveLaws {
                         Arbitraries.integers().between(0, 999_999_999),
                         Arbitraries.integers().between(-18 * 3600, 18 * 3600))
                 .as((second, nano, offset) -> OffsetDateTime.ofInstant(
-                        java.time.Instant.ofEpochSecond(second, nano), ZoneOffset.ofTotalSeconds(offset)));
+                        Instant.ofEpochSecond(second, nano), ZoneOffset.ofTotalSeconds(offset)));
     }
 
     private static Arbitrary<Double> numbers() {
@@ -194,7 +196,7 @@ class ArchiveLaws {
                     var curve = Curve.of(values, reversed);
                     curve = extras % 2 == 1 ? curve.withTimeS(values) : curve;
                     var stages = new int[values.length];
-                    java.util.Arrays.fill(stages, stage);
+                    Arrays.fill(stages, stage);
                     return extras >= 2 ? curve.withStages(stages) : curve;
                 });
     }

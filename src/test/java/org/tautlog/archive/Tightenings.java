@@ -1,8 +1,10 @@
 package org.tautlog.archive;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Locale;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Finding;
@@ -41,7 +43,7 @@ final class Tightenings {
     }
 
     static String serial(int engine) {
-        return String.format(java.util.Locale.ROOT, "FW-%06d", engine);
+        return String.format(Locale.ROOT, "FW-%06d", engine);
     }
 
     /** One bolt of one engine: engines come every minute, bolts every second. */
@@ -100,12 +102,12 @@ final class Tightenings {
     }
 
     /** Imports one file with some engines of eight bolts each, judged. */
-    static Imported take(Archive archive, String file, int firstEngine, int engines) throws java.io.IOException {
+    static Imported take(Archive archive, String file, int firstEngine, int engines) throws IOException {
         return take(archive, file, firstEngine, engines, SPECIFICATION);
     }
 
     static Imported take(Archive archive, String name, int firstEngine, int engines, SpecificationUsed specification)
-            throws java.io.IOException {
+            throws IOException {
         try (var importer = archive.importer(STAMP, specification)) {
             var file = file(name);
             importer.source(file);

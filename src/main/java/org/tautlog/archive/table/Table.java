@@ -26,6 +26,11 @@ public record Table<T>(String name, List<Column<T>> columns, Function<Row, T> re
         columns = List.copyOf(columns);
     }
 
+    /** {@return every table of an archive} */
+    public static List<Table<?>> all() {
+        return List.of(TraceTable.table(), JudgementTable.table(), ProblemTable.table());
+    }
+
     /** {@return the SQL that makes an empty table of this kind} */
     public String createSql() {
         return columns.stream()

@@ -1,0 +1,230 @@
+package org.tautlog.archive;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.PublicKey;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.archive.SealCheck.Signed;
+import org.tautlog.archive.Snapshot.Batch;
+import org.tautlog.archive.ledger.LedgerEvent.BatchKept;
+import org.tautlog.problem.Problem;
+import org.tautlog.problem.ProblemCode;
+import org.tautlog.problem.Where;
+
+/** Checks everything; waits for no writer, and starts again where one changed the batches meanwhile. */
+final class Verifier {
+    private static final int MOST_STARTS = 5;
+    private static final String NOT_OURS = "nothing of the archive belongs there";
+
+    private final ArchiveFolder archive;
+    private final @Nullable PublicKey key;
+    private final List<Path> sealsElsewhere;
+
+    Verifier(ArchiveFolder archive, @Nullable PublicKey key, List<Path> sealsElsewhere) {
+        this.archive = archive;
+        this.key = key;
+        this.sealsElsewhere = sealsElsewhere;
+    }
+
+    Verification run() throws IOException {
+        var snapshot = Snapshot.of(archive);
+        var found = check(snapshot);
+        for (int start = 1; start < MOST_STARTS && !found.isWhole(); start++) {
+            var now = Snapshot.of(archive);
+            if (now.present().equals(snapshot.present())) {
+                return found;
+            }
+            snapshot = now;
+            found = check(snapshot);
+        }
+        return found;
+    }
+
+    private Verification check(Snapshot snapshot) throws IOException {
+        var problems = new ArrayList<>(snapshot.problems());
+        int files = 0;
+        long rows;
+        try (var rowCheck = new RowCheck()) {
+            var counting = new HashSet<>(snapshot.batches());
+            for (var batch : snapshot.present()) {
+                boolean counts = counting.contains(batch);
+                files += checkFiles(batch, counts, snapshot, problems);
+                if (counts) {
+                    problems.addAll(rowCheck.check(batch.folder(), batch.manifest()));
+                }
+            }
+            rows = rowCheck.rows();
+        }
+        checkCovered(snapshot, problems);
+        checkSourcesOnce(snapshot, problems);
+        checkFolder(snapshot, problems);
+        var seals = checkSeals(snapshot, problems);
+        return new Verification(
+                snapshot.ledger().entries().size(),
+                snapshot.ledger().head(),
+                snapshot.batches().size(),
+                files,
+                rows,
+                problems,
+                seals);
+    }
+
+    private int checkFiles(Batch batch, boolean counts, Snapshot snapshot, List<Problem> problems) throws IOException {
+        var place = ArchiveFolder.BATCHES + "/" + batch.name();
+        var inLedger = snapshot.manifestsInLedger().get(batch.name());
+        if (inLedger == null) {
+            problems.add(leftover(place, "the batch counts, and is not in the ledger: its writer was killed"));
+        } else if (!inLedger.equals(batch.manifestSha256())) {
+            problems.add(
+                    altered(place + "/" + Manifest.FILE_NAME, "the manifest is not the one that the ledger names"));
+        }
+        if (!counts
+                && snapshot.batches().stream()
+                        .anyMatch(other -> other.manifest().replaces().contains(batch.name()))) {
+            problems.add(leftover(place, "another batch holds these rows now"));
+        }
+        var known = new HashSet<>(Set.of(Manifest.FILE_NAME));
+        int files = 1;
+        for (var file : batch.manifest().files()) {
+            known.add(file.name());
+            var path = batch.folder().resolve(file.name());
+            if (Files.exists(path)) {
+                files++;
+                if (Files.size(path) == file.bytes() && !Disk.sha256(path).equals(file.sha256())) {
+                    problems.add(altered(place + "/" + file.name(), "the file's bytes were altered"));
+                }
+            }
+        }
+        for (var path : Disk.list(batch.folder())) {
+            if (!known.contains(path.getFileName().toString())) {
+                problems.add(unexpected(place + "/" + path.getFileName()));
+            }
+        }
+        return files;
+    }
+
+    /** Every batch that ever came in must be there still: itself or, by its manifest and rows, within a merged one. */
+    private static void checkCovered(Snapshot snapshot, List<Problem> problems) throws IOException {
+        Map<String, String> there = new LinkedHashMap<>();
+        for (var batch : snapshot.batches()) {
+            there.put(batch.name(), batch.manifestSha256());
+            for (var file : batch.manifest().files()) {
+                var original = Tidy.batchOfManifest(file.name());
+                if (original.isPresent() && holdsPartsOf(batch, file.name())) {
+                    there.put(original.get(), file.sha256());
+                }
+            }
+        }
+        for (var entry : snapshot.ledger().entries()) {
+            if (entry.event() instanceof BatchKept kept
+                    && !kept.manifestSha256().equals(there.get(kept.batch()))
+                    && problems.stream()
+                            .noneMatch(problem -> problem.where().file().contains(kept.batch()))) {
+                problems.add(new Problem(
+                        ProblemCode.MISSING,
+                        Where.line(ArchiveFolder.LEDGER, entry.number()),
+                        "the rows of batch " + kept.batch() + " are in no batch that counts",
+                        "",
+                        "import its sources again, or copy it from where it is whole"));
+            }
+        }
+    }
+
+    private static boolean holdsPartsOf(Batch merged, String originalManifest) throws IOException {
+        var original = Manifest.parse(Files.readAllBytes(merged.folder().resolve(originalManifest)));
+        return merged.manifest().parts().containsAll(original.parts());
+    }
+
+    private static void checkSourcesOnce(Snapshot snapshot, List<Problem> problems) {
+        Map<String, String> batches = new LinkedHashMap<>();
+        for (var batch : snapshot.batches()) {
+            for (var source : batch.manifest().sources()) {
+                var other = batches.putIfAbsent(source.sha256(), batch.name());
+                if (other != null) {
+                    problems.add(new Problem(
+                            ProblemCode.UNEXPECTED,
+                            Where.file(ArchiveFolder.BATCHES + "/" + batch.name()),
+                            "the traces of " + source.file() + " are in batch " + other + " too",
+                            "",
+                            "find out who put the batch there"));
+                }
+            }
+        }
+    }
+
+    private void checkFolder(Snapshot snapshot, List<Problem> problems) throws IOException {
+        var ours = Set.of(
+                ArchiveFolder.READ_ME,
+                ArchiveFolder.BATCHES,
+                ArchiveFolder.STAGING,
+                ArchiveFolder.SEALS,
+                ArchiveFolder.LEDGER,
+                ArchiveFolder.LOCK);
+        for (var path : Disk.list(archive.root())) {
+            if (!ours.contains(path.getFileName().toString())) {
+                problems.add(unexpected(path.getFileName().toString()));
+            }
+        }
+        for (var path : Disk.list(archive.batches())) {
+            if (!Files.isDirectory(path)) {
+                problems.add(unexpected(ArchiveFolder.BATCHES + "/" + path.getFileName()));
+            }
+        }
+        for (var path : Disk.list(archive.seals())) {
+            if (!Seals.isOfSeal(path)) {
+                problems.add(unexpected(ArchiveFolder.SEALS + "/" + path.getFileName()));
+            }
+        }
+        for (var path : Staging.leftovers(archive)) {
+            problems.add(leftover(
+                    ArchiveFolder.STAGING + "/" + path.getFileName(), "a writer works on it, or was killed at it"));
+        }
+        if (snapshot.ledger().tornBytes() > 0) {
+            problems.add(leftover(ArchiveFolder.LEDGER, "the last line has no end: its writer was killed"));
+        }
+    }
+
+    private List<SealCheck> checkSeals(Snapshot snapshot, List<Problem> problems) throws IOException {
+        var texts = new ArrayList<>(Seals.texts(archive));
+        texts.addAll(sealsElsewhere);
+        var checks = new ArrayList<SealCheck>();
+        for (var text : texts) {
+            try {
+                var check = Seals.check(text, snapshot.ledger(), key);
+                checks.add(check);
+                if (!check.onChain()) {
+                    problems.add(altered(
+                            text.toString(),
+                            "the seal's state is not on the chain: one of its first "
+                                    + check.seal().entries() + " entries was altered or removed"));
+                }
+                if (check.signed() == Signed.NOT_BY_THE_KEY) {
+                    problems.add(altered(text.toString(), "the seal is not signed by the key given"));
+                }
+            } catch (IllegalArgumentException e) {
+                problems.add(altered(text.toString(), "the file is not the text of a seal"));
+            }
+        }
+        return checks;
+    }
+
+    private static Problem altered(String place, String what) {
+        return new Problem(ProblemCode.ALTERED, Where.file(place), what, "", "copy it again from where it is whole");
+    }
+
+    private static Problem unexpected(String place) {
+        return new Problem(
+                ProblemCode.UNEXPECTED, Where.file(place), NOT_OURS, "", "find out who put it there, and move it away");
+    }
+
+    private static Problem leftover(String place, String what) {
+        return new Problem(ProblemCode.LEFTOVER, Where.file(place), what, "", "tidy the archive");
+    }
+}

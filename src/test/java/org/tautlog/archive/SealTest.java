@@ -1,0 +1,80 @@
+package org.tautlog.archive;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.tautlog.archive.Tightenings.STAMP;
+import static org.tautlog.archive.Tightenings.take;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.KeyPair;
+import java.security.KeyPairGenerator;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tautlog.archive.SealCheck.Signed;
+import org.tautlog.archive.ledger.Decision;
+import org.tautlog.archive.ledger.DecisionAction;
+
+/** A seal kept elsewhere proves that everything before it is as it was, whatever came after. */
+class SealTest {
+    @TempDir
+    Path folder;
+
+    private Archive archive;
+    private KeyPair keys;
+
+    @BeforeEach
+    void an_archive_and_a_key() throws Exception {
+        archive = Archive.create(folder.resolve("archive"));
+        take(archive, "monday.csv", 1, 1);
+        keys = KeyPairGenerator.getInstance("Ed25519").generateKeyPair();
+    }
+
+    @Test
+    void a_seal_holds_while_the_archive_grows_and_is_tidied() throws IOException {
+        var seal = archive.seal(keys.getPrivate(), "Q. Auditor", STAMP);
+        take(archive, "tuesday.csv", 2, 1);
+        archive.tidy(STAMP);
+        var verification = archive.verify(keys.getPublic(), List.of(seal));
+        assertEquals(List.of(), verification.problems());
+        assertEquals(2, verification.seals().size());
+        assertTrue(verification.seals().get(0).onChain());
+        assertEquals(Signed.BY_THE_KEY, verification.seals().get(0).signed());
+        assertEquals(Signed.NOT_CHECKED, archive.verify().seals().get(0).signed());
+    }
+
+    @Test
+    void entries_cut_off_the_end_are_found_by_a_seal_kept_elsewhere() throws IOException {
+        archive.decide(new Decision("FW-000001", "", DecisionAction.QUARANTINE, "A. Reviewer", "leaks"), STAMP);
+        var seal = archive.seal(keys.getPrivate(), "Q. Auditor", STAMP);
+        var ledger = folder.resolve("archive/ledger.jsonl");
+        Files.write(ledger, Files.readAllLines(ledger).subList(0, 1));
+        var verification = archive.verify(keys.getPublic(), List.of(seal));
+        assertFalse(verification.isWhole());
+        assertFalse(verification.seals().get(0).onChain());
+    }
+
+    @Test
+    void another_key_or_an_altered_text_is_found() throws Exception {
+        var seal = archive.seal(keys.getPrivate(), "Q. Auditor", STAMP);
+        var other = KeyPairGenerator.getInstance("Ed25519").generateKeyPair().getPublic();
+        assertEquals(
+                Signed.NOT_BY_THE_KEY,
+                archive.verify(other, List.of()).seals().get(0).signed());
+        Files.writeString(seal, Files.readString(seal).replace("Q. Auditor", "Q. Editor"));
+        assertFalse(archive.verify(keys.getPublic(), List.of()).isWhole());
+        Files.writeString(seal, "entries: 1\n");
+        assertFalse(archive.verify().isWhole());
+    }
+
+    @Test
+    void a_name_of_two_lines_cannot_seal() {
+        assertThrows(
+                IllegalArgumentException.class, () -> archive.seal(keys.getPrivate(), "Q. Auditor\nhead: 00", STAMP));
+    }
+}
