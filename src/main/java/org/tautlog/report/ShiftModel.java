@@ -162,8 +162,7 @@ final class ShiftModel {
                     entry.getValue().stream()
                             .map(chart -> chart(
                                     chart,
-                                    "c" + models.size() + '-'
-                                            + chart.feature().name()))
+                                    "c" + models.size() + '-' + chart.feature().name()))
                             .toList()));
         }
         return models;

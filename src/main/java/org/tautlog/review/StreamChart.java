@@ -46,7 +46,8 @@ public record StreamChart(
         var points = chart.found().map(Chart::points).orElse(List.of());
         return IntStream.range(0, points.size())
                 .filter(i -> points.get(i).outside()
-                        || (points.get(i).signals() && (i == 0 || !points.get(i - 1).signals())))
+                        || (points.get(i).signals()
+                                && (i == 0 || !points.get(i - 1).signals())))
                 .mapToObj(points::get)
                 .toList();
     }

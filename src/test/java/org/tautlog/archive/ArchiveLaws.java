@@ -6,14 +6,17 @@ import static org.tautlog.archive.Tightenings.SPECIFICATION;
 import static org.tautlog.archive.Tightenings.STAMP;
 
 import java.io.IOException;
+import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -28,14 +31,8 @@ import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
-import org.tautlog.signature.CurveMarks;
-import org.tautlog.signature.ElasticLine;
-import org.tautlog.signature.EndState;
 import org.tautlog.signature.Feature;
-import org.tautlog.signature.FinalPoint;
 import org.tautlog.signature.Signature;
-import org.tautlog.signature.SnugPoint;
-import org.tautlog.signature.YieldOnset;
 import org.tautlog.trace.Curve;
 import org.tautlog.trace.Source;
 import org.tautlog.trace.Trace;
@@ -207,26 +204,57 @@ class ArchiveLaws {
                 texts().filter(text -> !text.isBlank()).map(Feature::missing));
     }
 
+    /** Made part by part of whatever parts a signature has, so that none can be forgotten by the columns. */
     private static Arbitrary<Signature> signatures() {
-        return features()
-                .list()
-                .ofSize(29)
-                .flatMap(f -> Combinators.combine(
-                                Arbitraries.integers().between(1, 100_000),
-                                Arbitraries.of(EndState.values()),
-                                Arbitraries.integers().between(0, 9),
-                                Arbitraries.of(true, false))
-                        .as((samples, state, count, flag) -> new Signature(
-                                samples,
-                                f.get(0),
-                                new SnugPoint(f.get(1), f.get(2)),
-                                new ElasticLine(f.get(3), f.get(4), f.get(5)),
-                                new YieldOnset(f.get(6), f.get(7), f.get(8), f.get(9), f.get(10), state),
-                                new FinalPoint(f.get(11), f.get(12), f.get(13), f.get(14)),
-                                new CurveMarks(
-                                        f.get(15), f.get(16), f.get(17), f.get(18), f.get(19), f.get(20), f.get(21),
-                                        f.get(22), f.get(23), f.get(24), f.get(25), f.get(26), f.get(27), f.get(28),
-                                        f.get(29), f.get(30), count, count + 1, count + 2, count + 3, flag, !flag))));
+        return Combinators.combine(
+                        features().list().ofSize(80),
+                        Arbitraries.integers().between(1, 99_000),
+                        Arbitraries.of(0, 1, 2))
+                .as((features, count, choice) ->
+                        new Parts(new ArrayDeque<>(features), count, choice).record(Signature.class));
+    }
+
+    /** Makes records of numbered parts; the bounds of an estimate lie about it, as it asks for. */
+    private static final class Parts {
+        private final ArrayDeque<Feature> features;
+        private final int choice;
+        private int count;
+
+        Parts(ArrayDeque<Feature> features, int count, int choice) {
+            this.features = features;
+            this.count = count;
+            this.choice = choice;
+        }
+
+        <T> T record(Class<T> type) {
+            var parts = Stream.of(type.getRecordComponents()).map(this::part).toArray();
+            var types = Stream.of(type.getRecordComponents())
+                    .map(RecordComponent::getType)
+                    .toArray(Class<?>[]::new);
+            try {
+                return type.getDeclaredConstructor(types).newInstance(parts);
+            } catch (ReflectiveOperationException e) {
+                throw new IllegalStateException("a new kind of part in " + type, e);
+            }
+        }
+
+        private Object part(RecordComponent component) {
+            var type = component.getType();
+            count++;
+            if (type == Feature.class) {
+                var name = component.getName();
+                return name.startsWith("low")
+                        ? Feature.of(-count, 1)
+                        : name.startsWith("load") || name.startsWith("high") ? Feature.of(count, 0) : features.remove();
+            }
+            if (type.isEnum()) {
+                return type.getEnumConstants()[(count + choice) % type.getEnumConstants().length];
+            }
+            if (type == boolean.class) {
+                return (count + choice) % 2 == 0;
+            }
+            return type == int.class ? (Object) count : record(type);
+        }
     }
 
     private static Arbitrary<Finding> findings() {

@@ -95,7 +95,10 @@ class ShiftCommandTest {
     @Test
     void the_logs_of_a_simulated_line_are_reviewed_with_what_lies_beside_them() {
         var logs = folder.resolve("logs");
-        assertEquals(0, CommandLineRun.of("simulate", "--engines", "2", "--out", logs.toString()).exitCode());
+        assertEquals(
+                0,
+                CommandLineRun.of("simulate", "--engines", "2", "--out", logs.toString())
+                        .exitCode());
         var run = CommandLineRun.of(
                 "shift", logs.toString(), "--out", folder.resolve("reports").toString());
         assertTrue(run.exitCode() <= 1, run.toString());

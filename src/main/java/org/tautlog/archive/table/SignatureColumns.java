@@ -7,7 +7,10 @@ import static org.tautlog.archive.table.Column.whole;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
+import org.tautlog.signature.ClampLoad;
+import org.tautlog.signature.ClampLoad.Basis;
 import org.tautlog.signature.CurveMarks;
 import org.tautlog.signature.ElasticLine;
 import org.tautlog.signature.EndState;
@@ -65,6 +68,12 @@ final class SignatureColumns {
         columns.add(whole("saturated_samples", s -> s.marks().saturatedSamples()));
         columns.add(flag("ends_running", s -> s.marks().endsRunning()));
         columns.add(flag("duplicated", s -> s.marks().duplicated()));
+        columns.add(text("clamp_load_basis", s -> word(s.clampLoad().basis())));
+        columns.feature("clamp_load_kn", s -> s.clampLoad().loadKN());
+        columns.feature("clamp_load_low_kn", s -> s.clampLoad().lowKN());
+        columns.feature("clamp_load_high_kn", s -> s.clampLoad().highKN());
+        columns.feature("apparent_friction", s -> s.clampLoad().apparentFriction());
+        columns.feature("clamp_load_after_warm_up_kn", s -> s.clampLoad().afterWarmUpKN());
         return columns.list;
     }
 
@@ -89,7 +98,8 @@ final class SignatureColumns {
                         row.feature("final_torque_nm"),
                         row.feature("peak_torque_nm"),
                         row.feature("turn_deg")),
-                marks(row));
+                marks(row),
+                clampLoad(row));
     }
 
     private static CurveMarks marks(Row row) {
@@ -116,6 +126,20 @@ final class SignatureColumns {
                 row.whole("saturated_samples"),
                 row.flag("ends_running"),
                 row.flag("duplicated"));
+    }
+
+    private static ClampLoad clampLoad(Row row) {
+        return new ClampLoad(
+                Row.word(row.text("clamp_load_basis"), Basis.values(), SignatureColumns::word),
+                row.feature("clamp_load_kn"),
+                row.feature("clamp_load_low_kn"),
+                row.feature("clamp_load_high_kn"),
+                row.feature("apparent_friction"),
+                row.feature("clamp_load_after_warm_up_kn"));
+    }
+
+    private static String word(Basis basis) {
+        return basis.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** Columns of a signature, as columns of the row that holds it. */
