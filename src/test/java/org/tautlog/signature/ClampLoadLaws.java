@@ -21,7 +21,7 @@ class ClampLoadLaws {
 
     @Property(tries = 200)
     void an_elastic_tightening_gives_back_its_load_and_its_friction(
-            @ForAll @DoubleRange(min = 100, max = 250) double turnDeg,
+            @ForAll @DoubleRange(min = 100, max = 200) double turnDeg,
             @ForAll @DoubleRange(min = 0.05, max = 0.2) double mu) {
         var end = End.of(Joints.longThroughBolt(Friction.both(mu)), turnDeg);
         var load = estimate(end, EndState.ELASTIC);
