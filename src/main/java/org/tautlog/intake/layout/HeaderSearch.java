@@ -52,6 +52,9 @@ final class HeaderSearch {
         for (var delimiter : delimiters) {
             var cutter = new Cells(delimiter);
             for (var line : head) {
+                if (!mayNameColumns(line)) {
+                    continue;
+                }
                 var header = header(line, delimiter, cutter.of(line.text()).orElse(List.of()));
                 if (isWhole(header) && (best == null || header.known() > best.known())) {
                     best = header;
@@ -64,12 +67,18 @@ final class HeaderSearch {
         return best == null ? Outcome.failed(List.of(whatIsMissing(file, nearest))) : Outcome.of(best, List.of());
     }
 
+    /** Most lines of a log are rows of numbers; looking for names in each of them would cost more than reading it. */
+    private static boolean mayNameColumns(Line line) {
+        return line.text().chars().anyMatch(c -> Character.isLetter(c) && c != 'e' && c != 'E');
+    }
+
     private Header header(Line line, char delimiter, List<String> cells) {
+        var names = cells.stream().map(cell -> ColumnName.of(cell).plain()).toList();
         var samples = new EnumMap<SampleQuantity, Integer>(SampleQuantity.class);
         for (var quantity : SampleQuantity.values()) {
             var source = stated.samples().get(quantity);
             int at = source == null
-                    ? first(cells, cell -> quantity.isNamed(ColumnName.of(cell).plain()))
+                    ? first(names, quantity::isNamed)
                     : source.column().isEmpty() ? -1 : named(cells, source.column());
             if (at >= 0) {
                 samples.put(quantity, at);

@@ -17,6 +17,9 @@ final class NumberSearch {
     static char decimalMark(List<String> cells) {
         int commas = 0;
         int points = 0;
+        if (cells.stream().noneMatch(cell -> cell.indexOf(',') >= 0)) {
+            return '.';
+        }
         for (var cell : cells) {
             for (var value : BETWEEN_VALUES.split(cell, -1)) {
                 if (value.length() < 64 && COMMA_LAST.matcher(value).matches()) {
