@@ -28,7 +28,7 @@ final class ElasticFit {
     private static final double WIDEST = 3;
     private static final double LEAST_ZONE_DEG = 20;
     private static final int LEAST_CELLS = 6;
-    private static final double WORST_RESIDUAL = 0.08;
+    private static final double WORST_RESIDUAL = 0.15;
 
     final @Nullable RobustLine line;
     final String why;

@@ -204,9 +204,11 @@ final class MarkReader {
         }
         var longest = new Longest();
         for (var loss : turning.losses()) {
-            double slip = loss.toDeg() - loss.fromDeg() - Math.max(0, (loss.toNm() - loss.fromNm()) / line.slope());
+            double here = loss.toDeg() - loss.fromDeg() - Math.max(0, (loss.toNm() - loss.fromNm()) / line.slope());
             if (loss.fromDeg() > snugDeg) {
-                longest.offer(slip, loss.fromDeg());
+                int before = Math.max(0, cells.firstFrom(loss.fromDeg()) - 1);
+                int after = Math.min(cells.size() - 1, cells.firstFrom(loss.toDeg()));
+                longest.offer(Math.min(here, lasting(before, after, line)), loss.fromDeg());
             }
         }
         for (int i = Math.max(1, cells.firstFrom(snugDeg + 5)); i < cells.size(); i++) {

@@ -32,6 +32,9 @@ public final class SignatureReader {
     /** The same where no elastic line says where the torque starts: the far end of common practice's 90 to 180 deg. */
     private static final double BEFORE_SNUG_DEG = 180;
 
+    /** Largest angle in deg and torque in N·m that sums of squares still bear. */
+    private static final double MOST = 1e7;
+
     private static final double LEAST_FREE_DEG = 5;
     private static final double MEDIAN_TO_MEAN = 1.2533;
 
@@ -47,10 +50,25 @@ public final class SignatureReader {
      */
     public static Signature read(Curve curve, TighteningMethod method, ReadingRule rule) {
         var stop = Stop.of(curve);
+        if (beyondAllSense(curve)) {
+            return unread(
+                    curve,
+                    stop,
+                    String.format(
+                            Locale.ROOT, "an angle or a torque lies beyond %.0e: no tool turns or pulls so", MOST));
+        }
         var turning = Walk.of(curve, stop, method.snugTorqueNm());
         var cells = turning.cells(CELL_DEG);
         if (cells.size() < 3) {
-            return tooShort(curve, stop, turning);
+            return unread(
+                    curve,
+                    stop,
+                    String.format(
+                            Locale.ROOT,
+                            "the angle moves on at %d of %d samples only, the torque reaches %.2f N·m; too few to read",
+                            turning.size(),
+                            curve.size(),
+                            peak(curve, stop)));
         }
         var smooth = cells.line(SMOOTHING_DEG);
         int loaded = firstLoaded(smooth.values(), method.snugTorqueNm() / 2);
@@ -68,13 +86,16 @@ public final class SignatureReader {
         return new Signature(curve.size(), prevailing, snug, elastic, onset, end, marks);
     }
 
-    private static Signature tooShort(Curve curve, Stop stop, Turning turning) {
-        var why = String.format(
-                Locale.ROOT,
-                "the angle moves on at %d of %d samples only, the torque reaches %.2f N·m; too few to read",
-                turning.size(),
-                curve.size(),
-                peak(curve, stop));
+    private static boolean beyondAllSense(Curve curve) {
+        for (int i = 0; i < curve.size(); i++) {
+            if (Math.abs(curve.angleDeg(i)) > MOST || Math.abs(curve.torqueNm(i)) > MOST) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Signature unread(Curve curve, Stop stop, String why) {
         var missing = Feature.missing(why);
         var end = new FinalPoint(
                 Feature.of(curve.angleDeg(stop.sample()), 0),

@@ -120,12 +120,12 @@ final class Turning {
             double sumX = 0;
             double sumY = 0;
             int n = 0;
-            while (i < size && role[i] == Role.TURNS && angleDeg[i] < start + leastDeg) {
+            do {
                 sumX += angleDeg[i] - start;
                 sumY += torqueNm[i];
                 n++;
                 i++;
-            }
+            } while (i < size && role[i] == Role.TURNS && angleDeg[i] < start + leastDeg);
             x[cells] = start + sumX / n;
             y[cells] = sumY / n;
             cells++;

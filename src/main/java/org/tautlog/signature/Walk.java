@@ -41,6 +41,11 @@ final class Walk {
     /** Back-runs smaller than this are the encoder's, deg. */
     private static final double BACK_STEP_DEG = 0.05;
 
+    /** An angle that comes back so often, or runs back so far, stands; fewer are the encoder's steps. */
+    private static final int STANDING_SAMPLES = 8;
+
+    private static final double STANDING_DEG = 0.3;
+
     private static final int MEMORY = 4;
 
     private final Curve curve;
@@ -60,6 +65,7 @@ final class Walk {
     private double leastNm;
     private int openedAt;
     private int backSteps;
+    private int still;
     private double jumpDeg;
     private int tentativeBackSteps;
     private double tentativeBackDeg;
@@ -115,6 +121,7 @@ final class Walk {
         }
         push(a, t, i);
         top = a;
+        still = 0;
         switch (now) {
             case RELOADS -> reload(a, t);
             case RESTARTS -> restart(a);
@@ -128,11 +135,13 @@ final class Walk {
     }
 
     private void stand(int i, double a, double t) {
-        if (now == Role.TURNS && loaded() && t < FALLEN * recentNm()) {
+        still++;
+        boolean stands = still >= STANDING_SAMPLES || a < top - STANDING_DEG;
+        if (stands && now == Role.TURNS && loaded() && t < FALLEN * recentNm()) {
             tentativeBackSteps = 0;
             tentativeBackDeg = 0;
             open(Role.RELOADS);
-        } else if (now == Role.LOST && t < FALLEN * beforeNm) {
+        } else if (stands && now == Role.LOST && t < FALLEN * beforeNm) {
             now = Role.RELOADS;
             Arrays.fill(role, openedAt, size, Role.RELOADS);
             pauses.add(new Pause(sample[Math.max(0, openedAt - 1)], openedDeg));

@@ -53,6 +53,7 @@ public final class MadeCurve {
     public DoubleUnaryOperator slipOfTurn = deg -> 0;
 
     private final List<double[]> rows = new ArrayList<>();
+    private double snugNow;
     private double now;
 
     /** Angle of the elastic origin. */
@@ -101,7 +102,7 @@ public final class MadeCurve {
     }
 
     private double torque(double deg) {
-        double turn = deg - snugDeg();
+        double turn = deg - snugNow;
         double slip = turn > 0 ? slipOfTurn.applyAsDouble(turn) : 0;
         double torque = clean(deg - slip) + torqueOfRundown.applyAsDouble(deg - startDeg);
         return turn > 0 ? torque * torqueOfTurn.applyAsDouble(turn) : torque;
@@ -111,6 +112,7 @@ public final class MadeCurve {
         rows.clear();
         now = 0;
         double snug = snugDeg();
+        snugNow = snug;
         double firstStop = snug + 1.5;
         double stop = snug + turnDeg;
         if (!pause) {
@@ -148,7 +150,6 @@ public final class MadeCurve {
 
     private void turn(double from, double to, double spike, int stage) {
         boolean slow = stage == 2 || !pause;
-        double snug = snugDeg();
         double angle = from;
         while (angle < to - 1e-9) {
             double since = angle - from;
@@ -156,7 +157,7 @@ public final class MadeCurve {
             row(angle, torque(angle) * factor, stage);
             double step = stepDeg;
             if (kiloHertz > 0) {
-                double degPerSecond = slow || angle > snug - 150 ? 120 : 1800;
+                double degPerSecond = slow || angle > snugNow - 150 ? 120 : 1800;
                 step = degPerSecond / 1000 / kiloHertz;
             }
             angle += step;
