@@ -25,6 +25,6 @@ record BoltLot(String mark, double yieldMPa, double frictionShift) {
         var gauss = ZigguratSampler.NormalizedGaussian.of(Seeds.stream(seed, Seeds.Use.LOT, index));
         double between = Math.max(-2, Math.min(2, gauss.sample()));
         double coating = Math.max(-2, Math.min(2, gauss.sample()));
-        return new BoltLot("A" + (FIRST + index), USUAL_YIELD_MPA + 14 * between, 0.003 * coating);
+        return new BoltLot("A" + (FIRST + index), USUAL_YIELD_MPA + 14 * between, 0.002 * coating);
     }
 }

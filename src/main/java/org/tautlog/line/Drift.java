@@ -5,7 +5,7 @@ import org.apache.commons.rng.UniformRandomProvider;
 /** Slow wandering of the friction, as washing, temperature and oil film change over hours. */
 final class Drift {
     private static final int ENGINES_BETWEEN_MARKS = 32;
-    private static final double WIDTH = 0.008;
+    private static final double WIDTH = 0.005;
 
     private Drift() {}
 
