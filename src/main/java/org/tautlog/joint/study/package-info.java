@@ -6,7 +6,7 @@
  * {@link org.tautlog.joint.study.Spread}s; then {@link org.tautlog.joint.study.StudyResult} and what it holds: a
  * {@link org.tautlog.joint.study.Summary} of each {@link org.tautlog.joint.study.Quantity}, its
  * {@link org.tautlog.joint.study.Driver}s, the {@link org.tautlog.joint.study.ScatterLeft} after the first warm-up and the
- * {@link org.tautlog.joint.study.ProposedWindow}.
+ * {@link org.tautlog.joint.study.ProposedWindow}; and the curves behind them, {@link org.tautlog.joint.study.Envelope}.
  *
  * <p>May import: joint, joint.tightening, joint.warmup. Refuses to: release a window; it proposes, a person decides.
  */

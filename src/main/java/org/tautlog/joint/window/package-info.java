@@ -7,7 +7,8 @@
  * {@link org.tautlog.joint.window.FaultRule}, {@link org.tautlog.joint.window.FindingCode}, {@link org.tautlog.joint.window.Consequence},
  * {@link org.tautlog.joint.window.Band}; then what
  * the specification says of the joint itself, {@link org.tautlog.joint.window.StatedJoint} and
- * {@link org.tautlog.joint.window.StatedWarmUp}.
+ * {@link org.tautlog.joint.window.StatedWarmUp}, and the way from there to a window,
+ * {@link org.tautlog.joint.window.WindowStudy}.
  *
  * <p>May import: joint and its other sub-rooms. Refuses to: read files; judge.
  */
