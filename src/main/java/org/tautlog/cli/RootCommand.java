@@ -12,7 +12,7 @@ import picocli.CommandLine.ScopeType;
         versionProvider = Program.class,
         synopsisSubcommandLabel = "COMMAND",
         footer = {"", "Each command tells more: tautlog COMMAND --help"},
-        subcommands = {JudgeCommand.class, ShiftCommand.class, SimulateCommand.class})
+        subcommands = {JudgeCommand.class, ShiftCommand.class, WindowCommand.class, SimulateCommand.class})
 final class RootCommand {
     @Option(
             names = "--debug",

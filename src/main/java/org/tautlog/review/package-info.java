@@ -6,7 +6,8 @@
  * {@link org.tautlog.review.ShiftReview} (what it found), {@link org.tautlog.review.Listed},
  * {@link org.tautlog.review.StreamSummary}, {@link org.tautlog.review.StreamChart}, {@link org.tautlog.review.Change},
  * {@link org.tautlog.review.FindingTally}, {@link org.tautlog.review.FirstAction};
- * {@link org.tautlog.review.EngineClampLoad}.
+ * {@link org.tautlog.review.EngineClampLoad}. Of a window: {@link org.tautlog.review.WindowReview},
+ * {@link org.tautlog.review.WindowSpread}, {@link org.tautlog.review.WindowFeature}, {@link org.tautlog.review.LimitFit}.
  *
  * <p>May import: judge, signature, spc, joint, trace, problem. Refuses to: format, read or write files, alter a verdict.
  */

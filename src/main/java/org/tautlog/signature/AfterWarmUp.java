@@ -62,8 +62,9 @@ final class AfterWarmUp {
                         warmUp.torsionLeftShare(),
                         warmUp.embeddingMm(),
                         TorsionRule.FULLY_PLASTIC,
-                        Knee.SHARP)
-                .run(new Tightened(before.preloadN(), before.torqueNm(), before.shankNm(), 0, 0, share, share >= 1));
+                        Knee.ROUND)
+                .run(new Tightened(
+                        before.preloadN(), before.torqueNm(), before.shankNm(), 0, 0, share, before.plastic()));
         return new Cold(result.coldAfterN(), result.yieldsAtWarmUp());
     }
 

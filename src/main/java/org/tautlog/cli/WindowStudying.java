@@ -1,0 +1,41 @@
+package org.tautlog.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import org.tautlog.intake.ReadOptions;
+import org.tautlog.joint.window.WindowStudy;
+import org.tautlog.review.WindowReview;
+import org.tautlog.review.WindowSpread;
+
+/**
+ * A window to study.
+ *
+ * @param specificationFile the joint specification
+ * @param draws how many tightenings to draw
+ * @param seed the seed to draw with
+ * @param coverage the share that each pair of proposed limits lets through
+ * @param logs logs to hold the window against; may be empty
+ */
+record WindowStudying(Path specificationFile, int draws, long seed, double coverage, List<Path> logs) {
+    WindowStudying {
+        logs = List.copyOf(logs);
+    }
+
+    WindowReview run(PrintWriter err) {
+        var specification = SpecificationSearch.read(specificationFile);
+        WindowReview review;
+        try {
+            review = WindowReview.of(specification, WindowStudy.of(specification, draws, seed, coverage));
+        } catch (IllegalArgumentException e) {
+            throw Refusal.wrongUse(specificationFile + ": " + e.getMessage());
+        }
+        if (logs.isEmpty()) {
+            return review;
+        }
+        var spread = new WindowSpread();
+        var request = new JudgingRequest(logs, specificationFile, specification, ReadOptions.withDefaults());
+        Judging.run(request, err, (judgement, curve) -> spread.accept(judgement));
+        return review.with(spread);
+    }
+}

@@ -1,0 +1,114 @@
+package org.tautlog.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.tautlog.joint.study.Driver;
+import org.tautlog.joint.study.Quantity;
+import org.tautlog.joint.study.StudyResult;
+import org.tautlog.joint.study.Summary;
+import org.tautlog.joint.tightening.PlasticStretch;
+import org.tautlog.review.WindowReview;
+
+/** The answers of a window study in sentences, the same on page and terminal. They promise no more than the draws show. */
+public final class WindowAnswers {
+    private static final double LEAST_SHARE_WORTH_NAMING = 0.05;
+    private static final int MOST_DRIVERS = 3;
+    private static final String YIELD =
+            Figures.of(100 * PlasticStretch.ELASTIC_LIMIT_STRAIN, 2) + " % plastic strain in the weakest section";
+
+    private WindowAnswers() {}
+
+    /**
+     * Whether bolts yield when they should.
+     *
+     * @param review the study
+     * @return sentences
+     */
+    public static List<String> aim(WindowReview review) {
+        var result = review.result();
+        return List.of(
+                Figures.percent(result.yieldedAtAssemblyShare()) + " of the drawn bolts yield while they are turned, "
+                        + Figures.percent(result.yieldedAtWarmUpShare()) + " on the first warm-up (" + YIELD + ").",
+                "The aim, no bolt in yield when tightened and every bolt in yield when first warm, "
+                        + (result.everyBoltYieldsHotAndNoneBefore()
+                                ? "holds in all " + result.draws() + " draws."
+                                : "does not hold over the whole tolerance range."));
+    }
+
+    /**
+     * The clamp load to reckon with.
+     *
+     * @param review the study
+     * @return sentences
+     */
+    public static List<String> clampLoad(WindowReview review) {
+        return List.of(
+                "As tightened " + range(review.result(), Quantity.FINAL_PRELOAD) + ".",
+                "Cold after the first warm-up " + range(review.result(), Quantity.COLD_PRELOAD) + ".");
+    }
+
+    /**
+     * What rules the scatter, and what drives it.
+     *
+     * @param review the study
+     * @return sentences
+     */
+    public static List<String> scatter(WindowReview review) {
+        return List.of(
+                review.result().scatterLeft().sentence(),
+                "As tightened it comes from " + drivers(review.result(), Quantity.FINAL_PRELOAD) + ".",
+                "After the warm-up it comes from " + drivers(review.result(), Quantity.COLD_PRELOAD) + ".");
+    }
+
+    /**
+     * How the released window fits.
+     *
+     * @param review the study
+     * @return sentences
+     */
+    public static List<String> window(WindowReview review) {
+        var proposal = review.result().window();
+        var sentences = new ArrayList<String>();
+        sentences.add("The proposed limits each let through " + Figures.percent(proposal.coverage())
+                + " of the drawn tightenings, all of them together " + Figures.percent(proposal.withinAllShare())
+                + ".");
+        review.observed()
+                .ifPresentOrElse(
+                        observed -> sentences.add("Of " + observed.tightenings()
+                                + " real tightenings "
+                                + observed.outsidePresent() + " lie outside the released window, "
+                                + observed.outsideProposed() + " outside the proposed one."),
+                        () -> sentences.add("It was not held against real tightenings."));
+        return List.copyOf(sentences);
+    }
+
+    private static String range(StudyResult result, Quantity quantity) {
+        var summary = result.summary(quantity);
+        return StudyFigures.of(quantity, at(summary, 50)) + " kN in the middle; 99.7 % of bolts lie from "
+                + StudyFigures.of(quantity, at(summary, 0.135)) + " to "
+                + StudyFigures.of(quantity, at(summary, 99.865)) + " kN";
+    }
+
+    private static double at(Summary summary, double percent) {
+        return summary.percentiles().stream()
+                .filter(one -> one.percent() == percent)
+                .mapToDouble(Summary.Percentile::value)
+                .findFirst()
+                .orElse(Double.NaN);
+    }
+
+    private static String drivers(StudyResult result, Quantity quantity) {
+        var strongest = result.drivers(quantity).stream()
+                .filter(driver -> driver.varianceShare() >= LEAST_SHARE_WORTH_NAMING)
+                .limit(MOST_DRIVERS)
+                .toList();
+        return strongest.isEmpty()
+                ? "no single factor"
+                : strongest.stream().map(WindowAnswers::driver).collect(Collectors.joining(", "));
+    }
+
+    private static String driver(Driver driver) {
+        return driver.factor().title() + " (" + Figures.of(100 * driver.varianceShare(), 0) + " % of the variance)";
+    }
+}

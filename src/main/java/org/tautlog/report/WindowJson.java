@@ -1,0 +1,160 @@
+package org.tautlog.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Locale;
+import org.tautlog.joint.study.Quantity;
+import org.tautlog.joint.window.Band;
+import org.tautlog.review.LimitFit;
+import org.tautlog.review.WindowFeature;
+import org.tautlog.review.WindowReview;
+
+/** A window study as one JSON object. Keys never change their meaning; a limit that is open is null. */
+public final class WindowJson {
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .build();
+    private static final MathContext DIGITS = new MathContext(6);
+
+    private WindowJson() {}
+
+    /**
+     * Writes a study.
+     *
+     * @param review the study
+     * @return one JSON object without a line end
+     */
+    public static String of(WindowReview review) {
+        var text = new StringWriter();
+        try (var json = FACTORY.createGenerator(text)) {
+            json.writeStartObject();
+            study(json, review);
+            json.writeArrayFieldStart("quantities");
+            for (var quantity : Quantity.values()) {
+                quantity(json, review, quantity);
+            }
+            json.writeEndArray();
+            limits(json, review);
+            observed(json, review);
+            json.writeStringField("safety", SafetyNote.TEXT);
+            json.writeEndObject();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
+    }
+
+    private static void study(JsonGenerator json, WindowReview review) throws IOException {
+        var result = review.result();
+        json.writeStringField("specification", review.specification().name());
+        json.writeStringField("version", review.specification().version());
+        json.writeNumberField("draws", result.draws());
+        json.writeNumberField("seed", result.seed());
+        number(json, "coverage", review.study().coverage());
+        number(json, "withinAllShare", result.window().withinAllShare());
+        number(json, "yieldedAtAssemblyShare", result.yieldedAtAssemblyShare());
+        number(json, "yieldedAtWarmUpShare", result.yieldedAtWarmUpShare());
+        json.writeBooleanField("everyBoltYieldsHotAndNoneBefore", result.everyBoltYieldsHotAndNoneBefore());
+        json.writeStringField("scatterRule", word(result.scatterLeft().rule()));
+        json.writeStringField("scatter", result.scatterLeft().sentence());
+    }
+
+    private static void quantity(JsonGenerator json, WindowReview review, Quantity quantity) throws IOException {
+        var summary = review.result().summary(quantity);
+        json.writeStartObject();
+        json.writeStringField("quantity", word(quantity));
+        json.writeStringField("unit", quantity.unit());
+        number(json, "mean", summary.mean());
+        number(json, "standardDeviation", summary.standardDeviation());
+        json.writeArrayFieldStart("percentiles");
+        for (var percentile : summary.percentiles()) {
+            json.writeStartObject();
+            number(json, "percent", percentile.percent());
+            number(json, "value", percentile.value());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("drivers");
+        for (var driver : review.result().drivers(quantity)) {
+            json.writeStartObject();
+            json.writeStringField("factor", word(driver.factor()));
+            number(json, "varianceShare", driver.varianceShare());
+            number(json, "effectPerDeviation", driver.effectPerDeviation());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void limits(JsonGenerator json, WindowReview review) throws IOException {
+        json.writeArrayFieldStart("limits");
+        for (var feature : WindowFeature.values()) {
+            json.writeStartObject();
+            json.writeStringField("feature", word(feature));
+            json.writeStringField("unit", feature.unit());
+            band(json, "present", feature.limits(review.specification().window()));
+            band(json, "proposed", feature.limits(review.proposed().window()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private static void observed(JsonGenerator json, WindowReview review) throws IOException {
+        if (review.observed().isEmpty()) {
+            json.writeNullField("observed");
+            return;
+        }
+        var observed = review.observed().get();
+        json.writeObjectFieldStart("observed");
+        json.writeNumberField("tightenings", observed.tightenings());
+        json.writeNumberField("unjudged", observed.unjudged());
+        json.writeNumberField("outsidePresent", observed.outsidePresent());
+        json.writeNumberField("outsideProposed", observed.outsideProposed());
+        fits(json, "present", observed.present());
+        fits(json, "proposed", observed.proposed());
+        json.writeEndObject();
+    }
+
+    private static void fits(JsonGenerator json, String key, List<LimitFit> fits) throws IOException {
+        json.writeArrayFieldStart(key);
+        for (var fit : fits) {
+            json.writeStartObject();
+            json.writeStringField("feature", word(fit.feature()));
+            json.writeStringField("side", fit.upper() ? "high" : "low");
+            number(json, "limit", fit.limit());
+            json.writeNumberField("n", fit.n());
+            number(json, "median", fit.median());
+            number(json, "robustDeviation", fit.robustDeviation());
+            number(json, "distanceDeviations", fit.distanceDeviations());
+            number(json, "shareBelow", fit.shareBelow());
+            json.writeNumberField("outside", fit.outside());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private static void band(JsonGenerator json, String key, Band band) throws IOException {
+        number(json, key + "Low", band.low());
+        number(json, key + "High", band.high());
+    }
+
+    private static void number(JsonGenerator json, String key, double value) throws IOException {
+        json.writeFieldName(key);
+        if (Double.isFinite(value)) {
+            json.writeNumber(new BigDecimal(value, DIGITS).stripTrailingZeros());
+        } else {
+            json.writeNull();
+        }
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

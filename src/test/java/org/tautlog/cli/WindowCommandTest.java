@@ -1,0 +1,87 @@
+package org.tautlog.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tautlog.intake.specification.SpecificationFile;
+import org.tautlog.line.FenwaterEngine;
+
+class WindowCommandTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void a_study_leaves_a_page_and_a_proposal_that_reads_back() throws IOException {
+        var joint = joint();
+        var draft = folder.resolve("draft.toml");
+        var run = CommandLineRun.of(
+                "window", joint, "--draws", "1000", "--out", folder.toString(), "--propose", draft.toString());
+        assertEquals(0, run.exitCode(), run.toString());
+        assertTrue(run.out().contains("clamp load, cold after warm-up"), run.out());
+        assertTrue(Files.exists(folder.resolve("window.html")));
+        assertTrue(Files.readString(draft).startsWith("# A draft from a tolerance study"));
+        var proposed = SpecificationFile.read(draft).value().orElseThrow();
+        assertEquals("3 proposal", proposed.version());
+        assertEquals(FenwaterEngine.specification().statedJoint(), proposed.statedJoint());
+    }
+
+    @Test
+    void the_same_seed_gives_the_same_words_and_json_alone_writes_no_page() throws IOException {
+        var joint = joint();
+        var once = CommandLineRun.of("window", joint, "--draws", "1000", "--seed", "9", "--json");
+        assertEquals(once, CommandLineRun.of("window", joint, "--draws", "1000", "--seed", "9", "--json"));
+        assertTrue(once.out().startsWith("{\"specification\":\"Fenwater through-bolt M10\""), once.out());
+        assertFalse(Files.exists(Path.of("reports", "window.html")));
+    }
+
+    @Test
+    void a_released_specification_is_never_overwritten() throws IOException {
+        var joint = joint();
+        var before = Files.readString(Path.of(joint));
+        var run = CommandLineRun.of("window", joint, "--draws", "1000", "--json", "--propose", joint);
+        assertEquals(2, run.exitCode(), run.toString());
+        assertEquals(before, Files.readString(Path.of(joint)));
+    }
+
+    @Test
+    void a_specification_that_states_no_joint_is_refused_and_the_section_named() throws IOException {
+        var text = Files.readString(Path.of(joint()));
+        var bare = folder.resolve("bare.toml");
+        Files.writeString(bare, text.substring(0, text.indexOf("[bolt]")));
+        var run = CommandLineRun.of("window", bare.toString(), "--json");
+        assertEquals(2, run.exitCode(), run.toString());
+        assertTrue(run.err().contains("[bolt], [[layer]] and [friction]"), run.err());
+    }
+
+    @Test
+    void logs_that_hold_nothing_end_with_their_own_exit_code() throws IOException {
+        var run = CommandLineRun.of(
+                "window",
+                joint(),
+                "--draws",
+                "1000",
+                "--json",
+                "--from-logs",
+                folder.resolve("missing.csv").toString());
+        assertEquals(3, run.exitCode(), run.toString());
+    }
+
+    @Test
+    void too_few_draws_are_refused_in_one_sentence() throws IOException {
+        var run = CommandLineRun.of("window", joint(), "--draws", "10", "--json");
+        assertEquals(2, run.exitCode(), run.toString());
+        assertTrue(run.err().contains("draws is 10.0"), run.err());
+    }
+
+    private String joint() throws IOException {
+        var file = folder.resolve("joint.toml");
+        Files.writeString(file, SpecificationFile.write(FenwaterEngine.specification()));
+        return file.toString();
+    }
+}

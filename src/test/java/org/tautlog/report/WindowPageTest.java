@@ -1,0 +1,105 @@
+package org.tautlog.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.time.OffsetDateTime;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.tautlog.joint.study.Quantity;
+import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.review.MadeWindow;
+import org.tautlog.review.WindowReview;
+import org.xml.sax.InputSource;
+
+class WindowPageTest {
+    private static final Provenance PROVENANCE =
+            new Provenance("0.1.0", OffsetDateTime.parse("2026-03-02T15:00:00+01:00"), "joint.toml");
+    private static final WindowReview REVIEW = MadeWindow.review();
+
+    @Test
+    void a_page_needs_nothing_beside_it_and_its_drawings_are_well_formed() throws Exception {
+        var page = page(REVIEW);
+        assertFalse(page.contains("<script"), "scripts");
+        assertFalse(Pattern.compile("(src|href)=\"(?!#)").matcher(page).find(), "links out of the page");
+        var drawings = Pattern.compile("<svg.*?</svg>", Pattern.DOTALL).matcher(page);
+        int seen = 0;
+        while (drawings.find()) {
+            seen++;
+            DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .parse(new InputSource(new StringReader(drawings.group())));
+        }
+        assertEquals(3, seen, "drawings");
+    }
+
+    @Test
+    void the_answers_hold_the_numbers_of_the_study_and_the_note_stands_before_them_all() throws IOException {
+        var page = page(REVIEW);
+        assertTrue(page.contains(Figures.percent(REVIEW.result().yieldedAtWarmUpShare()) + " on the first warm-up"));
+        assertTrue(page.contains(REVIEW.result().scatterLeft().sentence()));
+        assertTrue(page.indexOf(SafetyNote.TEXT) < page.indexOf("<h2>"), "place of the note");
+        assertTrue(page.contains("It was not held against real tightenings."));
+    }
+
+    /** The aim of the method must not be promised where one draw misses it. */
+    @Test
+    void the_aim_is_said_to_hold_only_where_every_draw_keeps_it() {
+        var said = WindowAnswers.aim(REVIEW).get(1);
+        assertEquals(REVIEW.result().everyBoltYieldsHotAndNoneBefore(), said.contains("holds in all"), said);
+    }
+
+    @Test
+    void with_logs_the_page_says_how_many_each_window_would_have_failed() throws IOException {
+        var spread = MadeWindow.spread();
+        var review = REVIEW.with(spread);
+        var page = page(review);
+        assertTrue(page.contains("Against " + spread.tightenings() + " real tightenings"));
+        assertTrue(page.contains(spread.outside(review.specification().window()) + " lie outside the released window"));
+    }
+
+    @Test
+    void hostile_names_stay_text() throws IOException {
+        var from = REVIEW.specification();
+        var evil = new JointSpecification(
+                "<img src=x onerror=alert(1)>",
+                from.version(),
+                from.method(),
+                from.window(),
+                from.reading(),
+                from.faults(),
+                from.consequences(),
+                from.statedJointOrNull());
+        var page = page(
+                new WindowReview(evil, REVIEW.study(), REVIEW.result(), REVIEW.envelope(), REVIEW.proposed(), null));
+        assertFalse(page.contains("<img"), "markup from a specification");
+    }
+
+    @Test
+    void the_json_has_every_quantity_and_reads_as_json() throws IOException {
+        var names = new HashSet<String>();
+        try (var parser = new JsonFactory().createParser(WindowJson.of(REVIEW.with(MadeWindow.spread())))) {
+            for (var token = parser.nextToken(); token != null; token = parser.nextToken()) {
+                if ("quantity".equals(parser.currentName()) && token.isScalarValue()) {
+                    names.add(parser.getText());
+                }
+            }
+        }
+        assertEquals(Quantity.values().length, names.size());
+        assertTrue(names.containsAll(Set.of("final-preload", "cold-preload")), names::toString);
+    }
+
+    private static String page(WindowReview review) throws IOException {
+        var text = new StringWriter();
+        WindowPage.write(review, PROVENANCE, text);
+        return text.toString();
+    }
+}
