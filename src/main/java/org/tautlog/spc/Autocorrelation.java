@@ -10,8 +10,8 @@ package org.tautlog.spc;
  *
  * <p>In bolts, friction and lots change slowly, so neighbours resemble each other; the moving range then understates the
  * spread and limits must widen. A single jump or a drift also raises the plain coefficient, and limits widened by it would
- * hide the very change; charts therefore use the one from differences, which a jump hardly touches. Only a coefficient above
- * its noise bound widens limits.
+ * hide the very change; charts therefore use the one from differences, those beyond three robust standard deviations left out,
+ * which a jump does not touch. Only a coefficient above its noise bound widens limits.
  *
  * <p>Source: plain r as in NIST StRD univariate; the rest from memory, for a first-order autoregressive series, where the
  * differences have r(d) = -(1 - r) / 2; noise bounds by Bartlett's formula.
@@ -61,7 +61,7 @@ public record Autocorrelation(double lagOne, double noiseBound, int n) {
                 })
                 .map(steps -> {
                     int n = steps.size() + 1;
-                    double r = Math.max(-1, Math.min(1, 1 + 2 * plain(steps)));
+                    double r = Math.max(-1, Math.min(1, 1 + 2 * withoutJumps(steps)));
                     return new Autocorrelation(r, ONE_IN_20 * Math.sqrt(2.0 / n), n);
                 });
     }
@@ -69,6 +69,27 @@ public record Autocorrelation(double lagOne, double noiseBound, int n) {
     /** {@return no autocorrelation: what a chart uses that cannot allow for it} */
     public static Autocorrelation none() {
         return new Autocorrelation(0, 1, 0);
+    }
+
+    /** Autocorrelation of the differences but for those beyond three robust standard deviations, and their pairs. */
+    private static double withoutJumps(Sample steps) {
+        double middle = steps.median();
+        double reach = 3 * 1.4826 * steps.medianDeviation();
+        if (reach == 0) return plain(steps);
+        double squares = 0;
+        double products = 0;
+        int singles = 0;
+        int pairs = 0;
+        for (int i = 0; i < steps.size(); i++) {
+            double d = steps.at(i) - middle;
+            if (Math.abs(d) > reach) continue;
+            squares += d * d;
+            singles++;
+            if (i == 0 || Math.abs(steps.at(i - 1) - middle) > reach) continue;
+            products += d * (steps.at(i - 1) - middle);
+            pairs++;
+        }
+        return pairs == 0 ? plain(steps) : products / pairs / (squares / singles);
     }
 
     private static double plain(Sample sample) {

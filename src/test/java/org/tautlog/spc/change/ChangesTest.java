@@ -73,6 +73,17 @@ class ChangesTest {
     }
 
     @Test
+    void a_large_jump_is_not_taken_for_resemblance_of_neighbours() {
+        for (int run = 0; run < 50; run++) {
+            var values = Simulated.normal(34_000L + run, 40);
+            for (int i = 22; i < 40; i++) values[i] += 10;
+            var change = Changes.ofMean(values, USUAL).orThrow();
+            assertEquals(22, change.index());
+            assertTrue(change.pValue() < 1e-4, change.toString());
+        }
+    }
+
+    @Test
     void a_step_without_noise_has_an_exact_time() {
         var change = Changes.ofMean(new double[] {1, 1, 1, 1, 1, 1, 2, 2, 2, 2, 2}, USUAL)
                 .orThrow();
