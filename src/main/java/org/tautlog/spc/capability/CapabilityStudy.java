@@ -1,11 +1,15 @@
 package org.tautlog.spc.capability;
 
+import java.util.Arrays;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.Sample;
 import org.tautlog.spc.chart.IndividualsChart;
 import org.tautlog.spc.chart.IndividualsOptions;
 import org.tautlog.spc.chart.PhaseOneOptions;
+import org.tautlog.spc.chart.SubgroupChart;
+import org.tautlog.spc.chart.SubgroupOptions;
+import org.tautlog.spc.chart.SubgroupSpread;
 
 /**
  * Makes capability studies.
@@ -51,6 +55,36 @@ public final class CapabilityStudy {
     }
 
     /**
+     * Studies a process by subgroups: Cp and Cpk rest on the pooled spread within them.
+     *
+     * @param subgroups subgroups in time order, at least 2, of at least 2 values each
+     * @param spec the limits
+     * @param options how the study is made
+     * @return the study, or why there is none
+     */
+    public static Answer<Capability> process(double[][] subgroups, SpecLimits spec, CapabilityOptions options) {
+        var charting = SubgroupOptions.withDefaults()
+                .withSpread(SubgroupSpread.POOLED)
+                .withPhaseOne(PhaseOneOptions.keepAll());
+        return SubgroupChart.phaseOne(subgroups, charting).flatMap(phase -> {
+            var limits = phase.limits();
+            var values =
+                    Arrays.stream(subgroups).flatMapToDouble(Arrays::stream).toArray();
+            return SubgroupChart.chart(limits, subgroups, options.stabilityRules())
+                    .flatMap(charts -> Sample.varying(values, LEAST, "a capability study")
+                            .map(sample -> study(
+                                    sample,
+                                    limits.sigma(),
+                                    limits.values() - limits.subgroups(),
+                                    spec,
+                                    Stability.of(
+                                            subgroups.length,
+                                            charts.location().signals().size()),
+                                    options)));
+        });
+    }
+
+    /**
      * Studies a machine by one run.
      *
      * @param values values in time order, at least 30, not all equal
@@ -76,7 +110,7 @@ public final class CapabilityStudy {
                 });
     }
 
-    static Capability study(
+    private static Capability study(
             Sample sample,
             double shortSigma,
             double freedom,

@@ -4,9 +4,9 @@
  *
  * <p>Read in this order: {@link org.tautlog.spc.capability.CapabilityStudy}, {@link
  * org.tautlog.spc.capability.Capability}, {@link org.tautlog.spc.capability.SpecLimits}, {@link
- * org.tautlog.spc.capability.Stability}, {@link org.tautlog.spc.capability.AndersonDarling}.
+ * org.tautlog.spc.capability.Stability}, {@link org.tautlog.spc.capability.AndersonDarling}, {@link org.tautlog.spc.capability.TimeModel} (ISO 22514-2).
  *
- * <p>May import: {@code spc}, {@code spc.chart}. Refuses to: give an index without its stability word.
+ * <p>May import: {@code spc}, {@code spc.chart}, {@code spc.change}, {@code spc.compare}. Refuses to: give an index without its stability word.
  */
 @NullMarked
 package org.tautlog.spc.capability;

@@ -72,6 +72,19 @@ class CapabilityPublishedTest {
         assertEquals(1.191099017, indices.aboutTarget(1.5).orThrow(), 1e-9);
     }
 
+    /** Source: the same data; pooled sigma 0.1394250184 and overall 0.1332335367 from R, Cp and Pp by their definition. */
+    @Test
+    void flow_width_is_studied_by_its_subgroups() {
+        var study = CapabilityStudy.process(
+                        Published.subgroups("montgomery_t6_1_flow_width"),
+                        SpecLimits.between(1, 2),
+                        CapabilityOptions.withDefaults())
+                .orThrow();
+        assertEquals(1 / (6 * 0.1394250184), study.cp().orThrow().value(), 5e-9);
+        assertEquals(1 / (6 * 0.1332335367), study.pp().orThrow().value(), 5e-9);
+        assertEquals(Stability.Word.IN_CONTROL, study.stability().word());
+    }
+
     static java.util.List<CSVRecord> percentileRows() {
         return Published.rows("percentile_capability");
     }
