@@ -6,8 +6,12 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
 import org.tautlog.signature.Signature;
@@ -15,7 +19,7 @@ import org.tautlog.trace.Source;
 
 /**
  * One judgement as one line of JSON. Keys never change their meaning; a number that could not be found is null, and a
- * finding says why. Clamp loads are null throughout, without a finding, where the specification states no bolt and layers.
+ * finding says why.
  */
 public final class JudgementJson {
     private static final JsonFactory FACTORY = JsonFactory.builder()
@@ -45,12 +49,38 @@ public final class JudgementJson {
             for (var finding : judgement.findings()) {
                 finding(json, finding);
             }
+            for (var finding : missing(judgement)) {
+                finding(json, finding);
+            }
             json.writeEndArray();
             json.writeEndObject();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return text.toString();
+    }
+
+    /** Notes on the nulls that no finding of the judge explains, one for each reason. */
+    private static List<Finding> missing(Judgement judgement) {
+        var fields = new LinkedHashMap<String, List<String>>();
+        for (var field : SignatureField.values()) {
+            var why = field.whyMissing(judgement.signature());
+            if (!why.isEmpty()
+                    && judgement.findings().stream()
+                            .noneMatch(finding -> finding.message().contains(why))) {
+                fields.computeIfAbsent(why, unused -> new ArrayList<>()).add(field.key());
+            }
+        }
+        var code = FindingCode.FEATURE_MISSING;
+        return fields.entrySet().stream()
+                .map(entry -> new Finding(
+                        code,
+                        code.usual(),
+                        null,
+                        null,
+                        "",
+                        String.join(", ", entry.getValue()) + " not known: " + entry.getKey()))
+                .toList();
     }
 
     private static void identity(JsonGenerator json, Judgement judgement) throws IOException {

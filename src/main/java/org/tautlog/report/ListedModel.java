@@ -81,6 +81,14 @@ final class ListedModel {
                 "",
                 Figures.of(signature.onset().finalGradientRatio(), 2),
                 least(window)));
+        var load = signature.clampLoad();
+        if (load.loadKN().isFound()) {
+            rows.add(row(
+                    "clamp load, estimated",
+                    "kN",
+                    Figures.of(load.loadKN(), 1),
+                    "within " + Figures.of(load.lowKN(), 1) + " to " + Figures.of(load.highKN(), 1)));
+        }
         rows.add(row("state at the end", "", signature.onset().endState().word().replace('-', ' '), ""));
         return rows;
     }

@@ -55,6 +55,11 @@ enum SignatureField {
         return feature.isFound() ? Optional.of(rounded(feature.number(), decimals)) : Optional.empty();
     }
 
+    /** Why the curve does not give the number, empty where it does. */
+    String whyMissing(Signature signature) {
+        return feature(signature).whyMissing();
+    }
+
     static BigDecimal rounded(double value, int decimals) {
         var number = BigDecimal.valueOf(value)
                 .setScale(decimals, RoundingMode.HALF_EVEN)

@@ -70,6 +70,10 @@ class JudgementJsonTest {
         var signature = json(made.judgement()).get("signature");
         assertTrue(signature.get("yieldOnsetAngleDeg").isNull(), signature.toString());
         assertTrue(signature.get("pastOnsetDeg").isNull(), signature.toString());
+        var note = findings(made.judgement(), "feature-missing");
+        assertTrue(
+                note.contains("yieldOnsetAngleDeg not known: the gradient never fell below half"),
+                "the reason stands with the findings: " + note);
     }
 
     @Test
@@ -112,6 +116,16 @@ class JudgementJsonTest {
         assertEquals(
                 "2026-03-02T06:00:00+01:00",
                 json(MadeShift.named("FW-000001", 312).judgement()).get("time").asText());
+    }
+
+    private static String findings(Judgement judgement, String code) throws IOException {
+        var messages = new StringBuilder();
+        for (var finding : json(judgement).get("findings")) {
+            if (finding.get("code").asText().equals(code)) {
+                messages.append(finding.get("message").asText()).append('\n');
+            }
+        }
+        return messages.toString();
     }
 
     private static JsonNode json(Judgement judgement) throws IOException {

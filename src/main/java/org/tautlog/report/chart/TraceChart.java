@@ -70,7 +70,8 @@ public final class TraceChart {
         }
         double right = Math.max(own.getMaxX(), turnLimit(window.turnDeg().high(), own.getMaxX()));
         double seated = Math.min(0, turnLimit(0, 0));
-        double left = Math.max(own.getMinX(), seated - rundown() * Math.max(right - seated, 1));
+        double start = zero == Outline.Zero.ELASTIC_ORIGIN ? Math.min(0, own.getMinX()) : own.getMinX();
+        double left = Math.max(start, seated - rundown() * Math.max(right - seated, 1));
         var finalBand = window.finalTorqueNm();
         double top = Math.max(own.getMaxY(), finalBand.hasHigh() ? finalBand.high() : own.getMaxY());
         double bottom = Math.min(0, own.getMinY());
