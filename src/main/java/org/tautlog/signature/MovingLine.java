@@ -111,6 +111,14 @@ final class MovingLine {
             return slope;
         }
 
+        double meanX() {
+            return meanX;
+        }
+
+        double meanY() {
+            return meanY;
+        }
+
         double at(double x) {
             return meanY + slope * (x - meanX);
         }

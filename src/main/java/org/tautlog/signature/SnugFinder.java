@@ -38,7 +38,9 @@ final class SnugFinder {
         }
         double wanted = noiseNm / (WANTED_DEG * slope);
         int n = (int) Math.ceil(Math.min(MOST_CELLS, Math.max(FEWEST_CELLS, wanted * wanted)));
-        double fine = n == FEWEST_CELLS ? firstPair(cells, snugNm, coarse) : refine(cells, coarse, n, snugNm);
+        double fine = n == FEWEST_CELLS
+                ? firstPair(cells, snugNm, coarse)
+                : refine(cells, coarse, n, snugNm, slope, smooth.spanDeg());
         double uncertainty = noiseNm / (slope * Math.sqrt(n));
         return Math.abs(fine - coarse) <= smooth.spanDeg()
                 ? Feature.of(fine, uncertainty)
@@ -91,7 +93,9 @@ final class SnugFinder {
         return best;
     }
 
-    private static double refine(Cells cells, double start, int n, double snugNm) {
+    /** The crossing from a line through the cells near it; where they span less than the smoothing, along its slope. */
+    private static double refine(
+            Cells cells, double start, int n, double snugNm, double smoothSlope, double smoothSpanDeg) {
         double deg = start;
         for (int round = 0; round < 2; round++) {
             int middle = cells.firstFrom(deg);
@@ -102,10 +106,12 @@ final class SnugFinder {
                     Arrays.copyOfRange(cells.torques(), from, to),
                     to - from);
             sums.fit(0, to - from);
-            if (sums.slope() <= 0) {
+            boolean ownSlope = cells.angleDeg(to - 1) - cells.angleDeg(from) >= smoothSpanDeg;
+            double slope = ownSlope ? sums.slope() : smoothSlope;
+            if (slope <= 0) {
                 return start;
             }
-            deg = deg + (snugNm - sums.at(deg)) / sums.slope();
+            deg = sums.meanX() + (snugNm - sums.meanY()) / slope;
         }
         return deg;
     }
