@@ -38,6 +38,17 @@ public final class Archive {
         return new Archive(ArchiveFolder.open(folder));
     }
 
+    /**
+     * The hash by which an archive knows a file.
+     *
+     * @param file the file
+     * @return SHA-256 of its bytes, in lower-case hex
+     * @throws IOException where it cannot be read
+     */
+    public static String sha256(Path file) throws IOException {
+        return Disk.sha256(file);
+    }
+
     /** {@return the folder} */
     public Path folder() {
         return folder.root();

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.Set;
 import org.tautlog.archive.ledger.FolderLock;
 import org.tautlog.archive.ledger.Ledger;
 
@@ -23,6 +24,9 @@ record ArchiveFolder(Path root) {
     static final String LEDGER = "ledger.jsonl";
     static final String LOCK = "lock";
 
+    /** Everything that may lie in the folder itself. */
+    static final Set<String> OURS = Set.of(READ_ME, BATCHES, STAGING, SEALS, LEDGER, LOCK);
+
     static ArchiveFolder create(Path root) throws IOException {
         var folder = new ArchiveFolder(root);
         if (Files.exists(root.resolve(READ_ME))) {
@@ -33,19 +37,17 @@ record ArchiveFolder(Path root) {
         }
         Files.createDirectories(root);
         for (var entry : Disk.list(root)) {
-            var name = entry.getFileName().toString();
-            if (!name.equals(BATCHES) && !name.equals(STAGING) && !name.equals(LEDGER) && !name.equals(LOCK)) {
-                throw new IOException(
-                        root + " holds " + name + " and is no archive; name an empty or new folder, or an archive");
+            if (!OURS.contains(entry.getFileName().toString())) {
+                throw new IOException(root + " holds " + entry.getFileName()
+                        + " and is no archive; name an empty or new folder, or an archive");
             }
         }
         Files.createDirectories(folder.batches());
         Files.createDirectories(folder.staging());
         return folder.inTurn(() -> {
             if (!Files.exists(root.resolve(READ_ME))) {
-                var whole = Files.createTempFile(folder.staging(), "about-", ".tmp");
-                Files.writeString(whole, readMe(), StandardCharsets.UTF_8);
-                Disk.force(whole);
+                var whole = folder.staging().resolve(Disk.uniqueName("about-"));
+                Disk.write(whole, readMe().getBytes(StandardCharsets.UTF_8));
                 Disk.move(whole, root.resolve(READ_ME));
             }
             return folder;

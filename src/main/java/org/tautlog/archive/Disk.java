@@ -14,6 +14,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.UUID;
 
 /** Files that are on the disk when a method returns, and moves that happen wholly or not at all. */
 final class Disk {
@@ -33,6 +34,11 @@ final class Disk {
     static void write(Path file, byte[] bytes) throws IOException {
         Files.write(file, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         force(file);
+    }
+
+    /** A name that nothing else has, here or on any other machine; the time alone would not do. */
+    static String uniqueName(String prefix) {
+        return prefix + UUID.randomUUID().toString().substring(0, 13);
     }
 
     static void move(Path from, Path to) throws IOException {

@@ -32,6 +32,7 @@ public final class Importer implements AutoCloseable {
     private final ArchiveFolder archive;
     private final Stamp stamp;
     private final SpecificationUsed specification;
+    private final String specificationSha256;
     private final Set<String> knownSources;
     private final Set<JudgedSource> knownJudged;
     private final Map<String, SourceFile> announced = new LinkedHashMap<>();
@@ -48,6 +49,7 @@ public final class Importer implements AutoCloseable {
         this.archive = archive;
         this.stamp = stamp;
         this.specification = specification;
+        this.specificationSha256 = specification.sha256();
         var snapshot = Snapshot.of(archive);
         this.knownSources = snapshot.sources();
         this.knownJudged = snapshot.judged();
@@ -97,12 +99,12 @@ public final class Importer implements AutoCloseable {
                 announced(judgement.source()),
                 judgement.specificationName(),
                 judgement.specificationVersion(),
-                specification.sha256(),
+                specificationSha256,
                 stamp.program());
         if (knownJudged.contains(by)) {
             return;
         }
-        writer().append(JudgementTable.table(), new KeptJudgement(judgement, stamp.program(), specification.sha256()));
+        writer().append(JudgementTable.table(), new KeptJudgement(judgement, stamp.program(), specificationSha256));
         judged.add(by);
         judgements++;
     }
@@ -199,17 +201,16 @@ public final class Importer implements AutoCloseable {
 
     private Manifest.DataFile keepSpecification(Staging into) throws IOException {
         var bytes = specification.text().getBytes(StandardCharsets.UTF_8);
-        var sha256 = Disk.sha256(bytes);
-        var name = "specification-" + sha256.substring(0, 16) + ".toml";
+        var name = "specification-" + specificationSha256.substring(0, 16) + ".toml";
         Disk.write(into.folder().resolve(name), bytes);
-        return new Manifest.DataFile(name, "", 0, bytes.length, sha256, "", "", "", "");
+        return new Manifest.DataFile(name, "", 0, bytes.length, specificationSha256, "", "", "", "");
     }
 
     private void checkVersion() throws IOException {
         for (var other : knownJudged) {
             if (other.specification().equals(specification.name())
                     && other.version().equals(specification.version())
-                    && !other.specificationSha256().equals(specification.sha256())) {
+                    && !other.specificationSha256().equals(specificationSha256)) {
                 throw new IOException("specification " + specification.name() + " version " + specification.version()
                         + " judged before with other contents; give the changed file a new version");
             }

@@ -64,9 +64,9 @@ final class Seals {
     }
 
     private static void put(ArchiveFolder archive, Path file, byte[] bytes) throws IOException {
-        var whole = Files.createTempFile(archive.staging(), "seal-", ".tmp");
-        Files.write(whole, bytes);
-        Disk.force(whole);
+        Files.createDirectories(archive.staging());
+        var whole = archive.staging().resolve(Disk.uniqueName("seal-"));
+        Disk.write(whole, bytes);
         Disk.move(whole, file);
     }
 }

@@ -7,17 +7,13 @@ import java.util.Objects;
  *
  * @param file the file as its user named it
  * @param sha256 hash of its bytes, in lower-case hex
- * @param bytes how many there are
  */
-public record SourceFile(String file, String sha256, long bytes) {
+public record SourceFile(String file, String sha256) {
     public SourceFile {
         Objects.requireNonNull(file, "file");
         if (!sha256.matches("[0-9a-f]{64}")) {
             throw new IllegalArgumentException(
                     "sha256 of " + file + " is '" + sha256 + "'; a SHA-256 in lower-case hex is needed");
-        }
-        if (bytes < 0) {
-            throw new IllegalArgumentException("bytes of " + file + " is " + bytes + "; a file has at least 0");
         }
     }
 }

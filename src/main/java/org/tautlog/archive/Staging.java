@@ -38,7 +38,7 @@ final class Staging implements AutoCloseable {
         Files.createDirectories(archive.staging());
         var prefix = NAME.format(stamp.time().withOffsetSameInstant(ZoneOffset.UTC)) + "-";
         return archive.inTurn(() -> {
-            var folder = Files.createTempDirectory(archive.staging(), prefix);
+            var folder = Files.createDirectory(archive.staging().resolve(Disk.uniqueName(prefix)));
             return new Staging(archive, stamp, folder, FolderLock.take(lockOf(folder)));
         });
     }

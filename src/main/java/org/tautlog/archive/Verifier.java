@@ -160,15 +160,8 @@ final class Verifier {
     }
 
     private void checkFolder(Snapshot snapshot, List<Problem> problems) throws IOException {
-        var ours = Set.of(
-                ArchiveFolder.READ_ME,
-                ArchiveFolder.BATCHES,
-                ArchiveFolder.STAGING,
-                ArchiveFolder.SEALS,
-                ArchiveFolder.LEDGER,
-                ArchiveFolder.LOCK);
         for (var path : Disk.list(archive.root())) {
-            if (!ours.contains(path.getFileName().toString())) {
+            if (!ArchiveFolder.OURS.contains(path.getFileName().toString())) {
                 problems.add(unexpected(path.getFileName().toString()));
             }
         }

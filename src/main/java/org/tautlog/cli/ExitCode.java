@@ -28,6 +28,12 @@ enum ExitCode {
         return counts.needingAPerson() > 0 || rejected ? NOT_ALL_CONFORMING : ALL_CONFORMING;
     }
 
+    /** Of a run that keeps what it reads, whatever the verdicts. */
+    static ExitCode ofReading(ReadSummary summary) {
+        boolean rejected = summary.traces().rejected() > 0 || summary.files().rejected() > 0;
+        return rejected ? NOT_ALL_CONFORMING : ALL_CONFORMING;
+    }
+
     int number() {
         return number;
     }

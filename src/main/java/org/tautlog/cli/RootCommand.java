@@ -12,7 +12,17 @@ import picocli.CommandLine.ScopeType;
         versionProvider = Program.class,
         synopsisSubcommandLabel = "COMMAND",
         footer = {"", "Each command tells more: tautlog COMMAND --help"},
-        subcommands = {JudgeCommand.class, ShiftCommand.class, WindowCommand.class, SimulateCommand.class})
+        subcommands = {
+            JudgeCommand.class,
+            ShiftCommand.class,
+            WindowCommand.class,
+            ImportCommand.class,
+            DecideCommand.class,
+            VerifyCommand.class,
+            SealCommand.class,
+            TidyCommand.class,
+            SimulateCommand.class
+        })
 final class RootCommand {
     @Option(
             names = "--debug",

@@ -3,6 +3,7 @@ package org.tautlog.archive;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import static org.tautlog.archive.Tightenings.SHIFT_START;
 import static org.tautlog.archive.Tightenings.SPECIFICATION;
 import static org.tautlog.archive.Tightenings.STAMP;
@@ -85,7 +86,7 @@ class ArchiveTest {
     void a_changed_specification_under_an_old_version_is_refused() throws IOException {
         var archive = Archive.create(folder);
         take(archive, "monday.csv", 1, 1);
-        var changed = new SpecificationUsed(SPECIFICATION.name(), SPECIFICATION.version(), "", "");
+        var changed = new SpecificationUsed(SPECIFICATION.name(), SPECIFICATION.version(), "changed");
         var refusal = assertThrows(IOException.class, () -> archive.importer(STAMP, changed));
         assertEquals(
                 "specification Fenwater head bolt version 3 judged before with other contents;"
@@ -187,6 +188,15 @@ class ArchiveTest {
         }
         assertEquals(List.of(), Disk.list(folder.resolve("staging")));
         assertEquals(List.of(), Disk.list(folder.resolve("batches")));
+    }
+
+    @Test
+    void a_batch_may_be_read_by_whoever_may_read_any_other_folder() throws IOException {
+        var archive = Archive.create(folder.resolve("archive"));
+        var batch = archive.folder().resolve("batches").resolve(take(archive, "monday.csv", 1, 1).batch());
+        var usual = Files.createDirectory(folder.resolve("usual"));
+        assumeTrue(Files.getFileStore(folder).supportsFileAttributeView("posix"), "skipped: no POSIX permissions here");
+        assertEquals(Files.getPosixFilePermissions(usual), Files.getPosixFilePermissions(batch));
     }
 
     private static <T> List<T> values(List<Kept<T>> kept) {

@@ -73,6 +73,16 @@ class SealTest {
     }
 
     @Test
+    void an_archive_that_lost_its_description_gets_it_again() throws IOException {
+        archive.seal(keys.getPrivate(), "Q. Auditor", STAMP);
+        var description = folder.resolve("archive/ARCHIVE.md");
+        Files.delete(description);
+        take(Archive.create(folder.resolve("archive")), "tuesday.csv", 2, 1);
+        assertTrue(Files.readString(description).startsWith("# This folder is an archive"));
+        assertEquals(List.of(), archive.verify().problems());
+    }
+
+    @Test
     void a_name_of_two_lines_cannot_seal() {
         assertThrows(
                 IllegalArgumentException.class, () -> archive.seal(keys.getPrivate(), "Q. Auditor\nhead: 00", STAMP));

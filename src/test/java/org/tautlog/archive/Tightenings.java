@@ -33,13 +33,11 @@ final class Tightenings {
 
     static SpecificationUsed specification(String version) {
         var text = "name = \"Fenwater head bolt\"\nversion = \"" + version + "\"\n";
-        return new SpecificationUsed(
-                "Fenwater head bolt", version, Disk.sha256(text.getBytes(StandardCharsets.UTF_8)), text);
+        return new SpecificationUsed("Fenwater head bolt", version, text);
     }
 
     static SourceFile file(String name) {
-        var bytes = name.getBytes(StandardCharsets.UTF_8);
-        return new SourceFile(name, Disk.sha256(bytes), bytes.length);
+        return new SourceFile(name, Disk.sha256(name.getBytes(StandardCharsets.UTF_8)));
     }
 
     static String serial(int engine) {

@@ -1,0 +1,38 @@
+package org.tautlog.cli;
+
+import java.io.IOException;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Merges small batches of an archive and clears what dead runs left. */
+@Command(
+        name = "tidy",
+        description = {
+            "Merges an archive's small batches, so that it stays quick, and clears what killed runs left behind.",
+            "",
+            "No answer changes and no proof is lost. Others may read and write meanwhile."
+        },
+        mixinStandardHelpOptions = true)
+final class TidyCommand implements Callable<Integer> {
+    @Mixin
+    private ArchiveOption archive = new ArchiveOption();
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        var tidied = archive.open().tidy(ArchiveOption.stamp());
+        var line = spec.commandLine();
+        tidied.problems().forEach(problem -> line.getErr().println(Terminal.harmless(problem.sentence())));
+        tidied.cleared().forEach(name -> line.getOut().println("cleared " + name));
+        if (tidied.entered() > 0) {
+            line.getOut().println("entered into the ledger: " + tidied.entered() + " batches whose run was killed");
+        }
+        line.getOut().println("merged " + tidied.merged() + " batches into " + tidied.into());
+        return (tidied.problems().isEmpty() ? ExitCode.ALL_CONFORMING : ExitCode.NOT_ALL_CONFORMING).number();
+    }
+}
