@@ -85,7 +85,6 @@ final class Cells {
             double w = gap > 0 ? (x[i] - x[i - 1]) / gap : 0.5;
             away[k] = (y[i] - (1 - w) * y[i - 1] - w * y[i + 1]) / Math.sqrt(1 + w * w + (1 - w) * (1 - w));
         }
-        Arrays.sort(away);
         return Robust.spreadAbout(away, 0);
     }
 }

@@ -78,7 +78,7 @@ final class ElasticFit {
         double span = span(rule.gradientSpanDeg(), step, noiseNm, crude);
         var gradient = span == smooth.spanDeg() ? smooth : cells.line(span);
         double gradientNoise = Math.sqrt(12) * noiseNm * Math.sqrt(step) / Math.pow(span, 1.5);
-        double plateau = Robust.percentile(Robust.sorted(gradient.slopes(), start, cells.size()), PLATEAU_PERCENTILE)
+        double plateau = Robust.percentile(Robust.taken(gradient.slopes(), start, cells.size()), PLATEAU_PERCENTILE)
                 - NORMAL_95 * gradientNoise;
         if (plateau <= 0) {
             return none("the torque does not rise past the snug point", gradient, gradientNoise);

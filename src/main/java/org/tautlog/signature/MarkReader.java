@@ -138,8 +138,8 @@ final class MarkReader {
         for (int i = 0; i < to; i++) {
             highest = Math.max(highest, smooth.value(i));
         }
-        var sorted = Robust.sorted(cells.torques(), 0, to);
-        double spread = (Robust.percentile(sorted, 0.95) - Robust.percentile(sorted, 0.05)) / 3.29;
+        var taken = Robust.taken(cells.torques(), 0, to);
+        double spread = (Robust.percentile(taken, 0.95) - Robust.percentile(taken, 0.05)) / 3.29;
         return new Feature[] {Feature.of(highest, noiseNm), Feature.of(spread, spread / Math.sqrt(2.0 * to))};
     }
 
@@ -170,8 +170,8 @@ final class MarkReader {
         for (int i = 0; i < n; i++) {
             away[i] = cells.torqueNm(from + i) - fit.gradient.value(from + i);
         }
-        var sorted = Robust.sorted(away, 0, n);
-        double saw = Robust.percentile(sorted, 0.975) - Robust.percentile(sorted, 0.025);
+        var taken = Robust.taken(away, 0, n);
+        double saw = Robust.percentile(taken, 0.975) - Robust.percentile(taken, 0.025);
         return Feature.of(saw, saw / Math.sqrt(n));
     }
 

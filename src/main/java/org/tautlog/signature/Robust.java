@@ -1,10 +1,8 @@
 package org.tautlog.signature;
 
-import java.util.Arrays;
-
 /** Medians and percentiles that a few wild values do not move, over at most a few hundred evenly taken values. */
 final class Robust {
-    /** Enough for a percentile good to a few hundredths, few enough that sorting does not rule the time per trace. */
+    /** Enough for a percentile good to a few hundredths, few enough not to rule the time per trace. */
     private static final int MOST = 256;
 
     /** Normal standard deviation over median absolute deviation. */
@@ -12,42 +10,79 @@ final class Robust {
 
     private Robust() {}
 
-    /** Every k-th of the values from inclusive to exclusive, so many that at most {@code MOST} remain, sorted. */
-    static double[] sorted(double[] values, int from, int to) {
+    /** Every k-th of the values from inclusive to exclusive, so many that at most {@code MOST} remain, in a new array. */
+    static double[] taken(double[] values, int from, int to) {
         int step = Math.max(1, (to - from + MOST - 1) / MOST);
         var taken = new double[Math.max(0, (to - from + step - 1) / step)];
         for (int i = 0, j = from; i < taken.length; i++, j += step) {
             taken[i] = values[j];
         }
-        Arrays.sort(taken);
         return taken;
     }
 
-    /** Percentile by linear interpolation of values already sorted; at least one value. */
-    static double percentile(double[] sorted, double share) {
-        double place = share * (sorted.length - 1);
+    /** Percentile by linear interpolation; the values, at least one, change places. */
+    static double percentile(double[] values, double share) {
+        double place = share * (values.length - 1);
         int low = (int) place;
-        int high = Math.min(low + 1, sorted.length - 1);
-        return sorted[low] + (place - low) * (sorted[high] - sorted[low]);
+        double value = select(values, low);
+        if (low + 1 >= values.length || place == low) {
+            return value;
+        }
+        double next = values[low + 1];
+        for (int i = low + 2; i < values.length; i++) {
+            next = Math.min(next, values[i]);
+        }
+        return value + (place - low) * (next - value);
     }
 
     static double median(double[] values, int from, int to) {
-        return percentile(sorted(values, from, to), 0.5);
+        return percentile(taken(values, from, to), 0.5);
     }
 
     /** Standard deviation of normal values with the same median absolute deviation from their median. */
     static double spread(double[] values, int from, int to) {
-        var taken = sorted(values, from, to);
+        var taken = taken(values, from, to);
         return spreadAbout(taken, percentile(taken, 0.5));
     }
 
     /** Standard deviation of normal values with the same median absolute deviation from a given centre. */
-    static double spreadAbout(double[] sorted, double centre) {
-        var away = new double[sorted.length];
+    static double spreadAbout(double[] values, double centre) {
+        var away = new double[values.length];
         for (int i = 0; i < away.length; i++) {
-            away[i] = Math.abs(sorted[i] - centre);
+            away[i] = Math.abs(values[i] - centre);
         }
-        Arrays.sort(away);
         return MAD_TO_SIGMA * percentile(away, 0.5);
+    }
+
+    /** Puts the value of a rank at its place, smaller ones before and greater ones after it (Hoare's selection). */
+    private static double select(double[] values, int rank) {
+        int left = 0;
+        int right = values.length - 1;
+        while (left < right) {
+            double pivot = values[(left + right) >>> 1];
+            int i = left;
+            int j = right;
+            while (i <= j) {
+                while (values[i] < pivot) {
+                    i++;
+                }
+                while (values[j] > pivot) {
+                    j--;
+                }
+                if (i <= j) {
+                    double swapped = values[i];
+                    values[i++] = values[j];
+                    values[j--] = swapped;
+                }
+            }
+            if (rank <= j) {
+                right = j;
+            } else if (rank >= i) {
+                left = i;
+            } else {
+                break;
+            }
+        }
+        return values[rank];
     }
 }

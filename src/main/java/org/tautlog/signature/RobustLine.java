@@ -26,7 +26,11 @@ record RobustLine(
         int points,
         double inflation) {
     private static final double TUNING = 1.345;
-    private static final int ROUNDS = 6;
+    private static final int ROUNDS = 8;
+
+    /** Relative change of the slope at which it has settled. */
+    private static final double SETTLED = 1e-5;
+
     private static final int MOST_POINTS = 400;
     private static final double LARGEST_LIKENESS = 0.95;
 
@@ -59,12 +63,13 @@ record RobustLine(
                 xx += weight[i] * u * u;
                 xy += weight[i] * u * (y[j] - my);
             }
+            double before = slope;
             slope = xx > 0 ? xy / xx : 0;
             for (int i = 0, j = from; i < n; i++, j += stride) {
                 residual[i] = y[j] - my - slope * (x[j] - mx);
             }
-            scale = Robust.spreadAbout(Robust.sorted(residual, 0, n), 0);
-            if (scale <= 0) {
+            scale = Robust.spreadAbout(residual, 0);
+            if (scale <= 0 || Math.abs(slope - before) < SETTLED * Math.abs(slope)) {
                 break;
             }
             for (int i = 0; i < n; i++) {
