@@ -31,6 +31,13 @@ import picocli.CommandLine.Spec;
             "  tautlog window joint.toml --from-logs logs/ --out study/",
             "  tautlog window joint.toml --propose joint-draft.toml --coverage 0.999"
         },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:the study was made, whatever it found",
+            "2:the command line or the joint specification cannot be used, or states too little",
+            "3:nothing could be read from the logs",
+            "4:the program itself failed"
+        },
         mixinStandardHelpOptions = true)
 final class WindowCommand implements Callable<Integer>, Help.Judging {
     @Parameters(paramLabel = "SPEC", description = "Joint specification.")
@@ -73,8 +80,7 @@ final class WindowCommand implements Callable<Integer>, Help.Judging {
     @Option(
             names = "--from-logs",
             paramLabel = "LOGS",
-            arity = "1..*",
-            description = "Hold both windows against the tightenings of these logs or folders.")
+            description = "Hold both windows against the tightenings of a log or folder; may be repeated.")
     private List<Path> logs = List.of();
 
     @Option(names = "--json", description = "One JSON object in place of the text.")

@@ -14,8 +14,8 @@ import org.tautlog.review.WindowReview;
 public final class WindowAnswers {
     private static final double LEAST_SHARE_WORTH_NAMING = 0.05;
     private static final int MOST_DRIVERS = 3;
-    private static final String YIELD =
-            Figures.of(100 * PlasticStretch.ELASTIC_LIMIT_STRAIN, 2) + " % plastic strain in the weakest section";
+    private static final String YIELD = Figures.of(100 * PlasticStretch.ELASTIC_LIMIT_STRAIN, 2)
+            + " % further plastic strain in the weakest section";
 
     private WindowAnswers() {}
 
@@ -76,10 +76,10 @@ public final class WindowAnswers {
         review.observed()
                 .ifPresentOrElse(
                         observed -> sentences.add("Of " + observed.tightenings()
-                                + " real tightenings "
+                                + " recorded tightenings "
                                 + observed.outsidePresent() + " lie outside the released window, "
                                 + observed.outsideProposed() + " outside the proposed one."),
-                        () -> sentences.add("It was not held against real tightenings."));
+                        () -> sentences.add("It was not held against recorded tightenings."));
         return List.copyOf(sentences);
     }
 

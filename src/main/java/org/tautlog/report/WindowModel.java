@@ -42,10 +42,10 @@ final class WindowModel {
         model.put("windUp", Figures.of(review.windUpDeg(), 1));
         model.put("coverage", Figures.percent(review.study().coverage()));
         model.put("safety", SafetyNote.TEXT);
-        model.put("aim", WindowAnswers.aim(review));
-        model.put("clampLoad", WindowAnswers.clampLoad(review));
-        model.put("scatter", WindowAnswers.scatter(review));
-        model.put("window", WindowAnswers.window(review));
+        model.put("aim", unbroken(WindowAnswers.aim(review)));
+        model.put("clampLoad", unbroken(WindowAnswers.clampLoad(review)));
+        model.put("scatter", unbroken(WindowAnswers.scatter(review)));
+        model.put("window", unbroken(WindowAnswers.window(review)));
         model.put("loadChart", BandChart.clampLoad(review, "load"));
         model.put("torqueChart", BandChart.torque(review, "torque"));
         model.put("warmUpChart", WarmUpChart.svg(review.envelope(), "warm"));
@@ -69,6 +69,13 @@ final class WindowModel {
         model.put("program", provenance.programVersion());
         model.put("written", Times.minutes(provenance.writtenAt()));
         return model;
+    }
+
+    /** A number and its unit stay on one line. */
+    private static List<String> unbroken(List<String> sentences) {
+        return sentences.stream()
+                .map(sentence -> sentence.replace(" kN", "\u00a0kN").replace(" %", "\u00a0%"))
+                .toList();
     }
 
     private static List<Map<String, Object>> drivers(StudyResult result, Quantity quantity) {

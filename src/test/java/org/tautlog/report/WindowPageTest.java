@@ -47,7 +47,7 @@ class WindowPageTest {
         assertTrue(page.contains(Figures.percent(REVIEW.result().yieldedAtWarmUpShare()) + " on the first warm-up"));
         assertTrue(page.contains(REVIEW.result().scatterLeft().sentence()));
         assertTrue(page.indexOf(SafetyNote.TEXT) < page.indexOf("<h2>"), "place of the note");
-        assertTrue(page.contains("It was not held against real tightenings."));
+        assertTrue(page.contains("It was not held against recorded tightenings."));
     }
 
     /** The aim of the method must not be promised where one draw misses it. */
@@ -62,7 +62,7 @@ class WindowPageTest {
         var spread = MadeWindow.spread();
         var review = REVIEW.with(spread);
         var page = page(review);
-        assertTrue(page.contains("Against " + spread.tightenings() + " real tightenings"));
+        assertTrue(page.contains("Against " + spread.tightenings() + " recorded tightenings"));
         assertTrue(page.contains(spread.outside(review.specification().window()) + " lie outside the released window"));
     }
 
@@ -100,6 +100,6 @@ class WindowPageTest {
     private static String page(WindowReview review) throws IOException {
         var text = new StringWriter();
         WindowPage.write(review, PROVENANCE, text);
-        return text.toString();
+        return text.toString().replace('\u00a0', ' ');
     }
 }
