@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import org.tautlog.report.SafetyNote;
 import picocli.CommandLine;
+import picocli.CommandLine.Help.Column;
+import picocli.CommandLine.Help.TextTable;
 
 /** Gives every command its exit codes, and each judging command the safety note, so that none can forget them. */
 final class Help {
@@ -36,11 +38,10 @@ final class Help {
     }
 
     private static String safety(CommandLine.Help help) {
-        return help.createHeading("%nSafety:%n")
-                + String.join(
-                        "",
-                        Arrays.stream(SafetyNote.TEXT.split("(?<=\\.) ", -1))
-                                .map(sentence -> "  " + sentence + System.lineSeparator())
-                                .toList());
+        var table = TextTable.forColumns(help.colorScheme(), new Column(WIDTH, 2, Column.Overflow.WRAP));
+        for (var sentence : SafetyNote.TEXT.split("(?<=\\.) ", -1)) {
+            table.addRowValues(sentence);
+        }
+        return help.createHeading("%nSafety:%n") + table;
     }
 }

@@ -1,7 +1,9 @@
 package org.tautlog.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.ReadOptions;
 import org.tautlog.intake.layout.LayoutFile;
@@ -30,6 +32,10 @@ final class LogInputs {
     private @Nullable Path layout;
 
     JudgingRequest request() {
+        if (logs.stream().noneMatch(Files::exists)) {
+            throw Refusal.nothingRead("there is no file or folder "
+                    + logs.stream().map(Path::toString).collect(Collectors.joining(", ")));
+        }
         var file = specification == null ? SpecificationSearch.beside(logs) : specification;
         var options = ReadOptions.withDefaults();
         return new JudgingRequest(

@@ -116,6 +116,13 @@ class JudgeCommandTest {
     }
 
     @Test
+    void logs_that_are_not_there_are_said_to_be_missing_before_their_specification_is() {
+        var run = CommandLineRun.of("judge", folder.resolve("nope.csv").toString());
+        assertEquals(3, run.exitCode(), run.toString());
+        assertTrue(run.err().contains("there is no file or folder"), run.err());
+    }
+
+    @Test
     void a_rejected_recording_is_never_silently_passed() throws IOException {
         var log = MadeLogs.good(folder);
         var lines = new ArrayList<>(Files.readAllLines(log));
@@ -150,6 +157,7 @@ class JudgeCommandTest {
             assertTrue(help.contains("nothing could be read"), help);
             var words = help.replaceAll("\\s+", " ");
             assertTrue(words.contains(SafetyNote.TEXT), help);
+            assertTrue(help.lines().allMatch(line -> line.length() <= 100), help);
         }
     }
 

@@ -56,7 +56,8 @@ class ShiftCommandTest {
     void a_run_that_reads_nothing_leaves_no_report_and_no_half_file() throws IOException {
         MadeLogs.good(folder);
         var out = folder.resolve("reports");
-        var run = CommandLineRun.of("shift", folder.resolve("missing.csv").toString(), "--out", out.toString());
+        var junk = Files.writeString(folder.resolve("junk.csv"), "no heading\nno numbers\n");
+        var run = CommandLineRun.of("shift", junk.toString(), "--out", out.toString());
         assertEquals(3, run.exitCode(), run.toString());
         try (var files = Files.list(out)) {
             assertEquals(0, files.count());
