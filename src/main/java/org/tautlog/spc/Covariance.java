@@ -74,7 +74,7 @@ public final class Covariance {
         var sd = new double[p];
         for (int j = 0; j < p; j++) {
             sd[j] = Math.sqrt(covariance[j][j]);
-            if (!(sd[j] > Math.abs(mean[j]) * 1e-14 && Double.isFinite(sd[j])))
+            if (!(sd[j] > Math.max(Sample.LEAST_SPREAD, Math.abs(mean[j]) * 1e-14) && Double.isFinite(sd[j])))
                 return Answer.missing(Reason.NO_SPREAD, "feature " + (j + 1) + " does not vary");
         }
         var r = new Array2DRowRealMatrix(p, p);

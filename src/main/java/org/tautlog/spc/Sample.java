@@ -5,8 +5,10 @@ import java.util.Locale;
 
 /** Finite values in the order they came, copied in and out, with the plain statistics every method starts from. */
 public final class Sample {
-    /** Squares of larger values would leave the range of a double within a sum of any length. */
-    private static final double LARGEST = 1e150;
+    /** Spreads below this count as none: their reciprocals and squares must stay within the range of a double. */
+    public static final double LEAST_SPREAD = 1e-60;
+    /** Larger values are refused: their squares and products must stay within the range of a double. */
+    private static final double LARGEST = 1e60;
 
     private final double[] values;
 
@@ -48,6 +50,19 @@ public final class Sample {
                             purpose,
                             least));
         return Answer.of(new Sample(values.clone()));
+    }
+
+    /**
+     * Takes values computed from a checked sample, such as its deviations; they may be a little larger than values may.
+     *
+     * @param derived the computed values, at least 1, all finite
+     * @return the sample
+     */
+    public static Sample derived(double[] derived) {
+        if (derived.length == 0) throw new IllegalArgumentException("derived is empty; it must hold at least 1 value");
+        for (double x : derived)
+            if (!Double.isFinite(x)) throw new IllegalArgumentException("derived holds " + x + "; it must be finite");
+        return new Sample(derived.clone());
     }
 
     /**
@@ -134,7 +149,8 @@ public final class Sample {
             squares += (x - mean) * (x - mean);
             rest += x - mean;
         }
-        return Math.max(0, squares - rest * rest / values.length);
+        double sum = squares - rest * rest / values.length;
+        return sum > LEAST_SPREAD * LEAST_SPREAD * values.length ? sum : 0;
     }
 
     /** {@return the sample standard deviation with n - 1, 0 for a single value or values that are all equal} */
@@ -147,12 +163,13 @@ public final class Sample {
         return medianOf(sorted());
     }
 
-    /** {@return the median of the absolute deviations from the median, unscaled} */
+    /** {@return the median of the absolute deviations from the median, unscaled; 0 below the least spread} */
     public double medianDeviation() {
         double centre = median();
         var deviations = Arrays.stream(values).map(x -> Math.abs(x - centre)).toArray();
         Arrays.sort(deviations);
-        return medianOf(deviations);
+        double deviation = medianOf(deviations);
+        return deviation > LEAST_SPREAD ? deviation : 0;
     }
 
     private static double medianOf(double[] sorted) {

@@ -45,13 +45,22 @@ final class FittedShape {
 
     static Optional<FittedShape> fit(Shape shape, Sample sample) {
         if (sample.sd() == 0) return Optional.empty();
-        return switch (shape) {
+        Optional<FittedShape> fit = switch (shape) {
             case LOGNORMAL -> lognormal(sample);
             case WEIBULL -> weibull(sample);
             case GUMBEL -> gumbel(sample);
             case EMPIRICAL -> Optional.of(empirical(sample));
             case NORMAL -> Optional.empty();
         };
+        return fit.filter(FittedShape::hasPercentiles);
+    }
+
+    /** Coarse readings can have two percentiles in one value, and wild ones a percentile beyond all numbers. */
+    private boolean hasPercentiles() {
+        double low = inverse.applyAsDouble(Percentiles.TAIL);
+        double middle = inverse.applyAsDouble(0.5);
+        double high = inverse.applyAsDouble(1 - Percentiles.TAIL);
+        return low < middle && middle < high && Double.isFinite(low) && Double.isFinite(high - low);
     }
 
     Shape shape() {

@@ -81,6 +81,7 @@ record Overall(
                 ? CapabilityIndex.Method.PERCENTILE_EMPIRICAL
                 : CapabilityIndex.Method.PERCENTILE_FITTED;
         var again = refits(sample, fit.shape(), options);
+        if (again.length < options.resamples() / 2) return noForm(sample, normality);
         var percentiles = fit.percentiles();
         int n = sample.size();
         OptionalDouble spread = percentiles.spread(spec);
@@ -107,8 +108,9 @@ record Overall(
     }
 
     private static Overall noForm(Sample sample, Answer<AndersonDarling> normality) {
-        String said = "neither the normal nor a lognormal, Weibull or Gumbel form holds, and " + sample.size()
-                + " values are fewer than the " + LEAST_EMPIRICAL + " needed to read the percentiles from them";
+        String said =
+                "neither the normal nor a lognormal, Weibull or Gumbel form holds, and the percentiles cannot be read from "
+                        + sample.size() + " values: that needs " + LEAST_EMPIRICAL + ", in fine enough steps";
         return new Overall(
                 normality,
                 Shape.EMPIRICAL,

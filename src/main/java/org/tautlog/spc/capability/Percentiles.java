@@ -17,7 +17,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param high the 99.865 % point, above {@code middle}
  */
 public record Percentiles(double low, double middle, double high) {
-    private static final double TAIL = 0.00135;
+    static final double TAIL = 0.00135;
 
     /** Checks the arguments. */
     public Percentiles {

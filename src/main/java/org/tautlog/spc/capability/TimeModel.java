@@ -104,7 +104,7 @@ public record TimeModel(
     }
 
     private static double leaves(double[] part) {
-        return Sample.of(part, 1, "a segment").orThrow().sumOfSquares();
+        return Sample.derived(part).sumOfSquares();
     }
 
     private static double lineLeaves(double[] means) {

@@ -69,7 +69,7 @@ public final class Changes {
             var scores = Arrays.stream(level).map(r -> Math.sqrt(Math.abs(r))).toArray();
             return searchable(scores, options, "a change of spread").flatMap(scored -> {
                 var split = Split.best(scored, options);
-                var flat = Sample.of(level, 1, "a spread").orThrow();
+                var flat = Sample.derived(level);
                 var before = Split.part(flat, 0, split.index());
                 var after = Split.part(flat, split.index(), flat.size());
                 if (before.sd() == 0 || after.sd() == 0)
@@ -162,7 +162,8 @@ public final class Changes {
         double va = a.sd() * a.sd() / a.size();
         double vb = b.sd() * b.sd() / b.size();
         if (va + vb == 0) return 0;
-        double df = (va + vb) * (va + vb) / (va * va / (a.size() - 1) + vb * vb / (b.size() - 1));
+        double share = va / (va + vb);
+        double df = 1 / (share * share / (a.size() - 1) + (1 - share) * (1 - share) / (b.size() - 1));
         return TDistribution.of(df).inverseSurvivalProbability((1 - confidence) / 2) * Math.sqrt(va + vb);
     }
 

@@ -66,8 +66,7 @@ record Split(int index, int earliest, int latest, double pValue, Autocorrelation
     }
 
     static Sample part(Sample sample, int from, int to) {
-        return Sample.of(java.util.Arrays.copyOfRange(sample.toArray(), from, to), 1, "a segment")
-                .orThrow();
+        return Sample.derived(java.util.Arrays.copyOfRange(sample.toArray(), from, to));
     }
 
     private static double pValue(double t, int n, double factor, double h) {

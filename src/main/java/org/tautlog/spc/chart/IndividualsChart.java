@@ -88,7 +88,7 @@ public final class IndividualsChart {
             return Answer.missing(Reason.TOO_FEW, "no two neighbouring values are left for a moving range");
         return Sample.varying(values, LEAST, "limits of single values").flatMap(sample -> {
             double shortSigma = sigma(sample, ranges, options.spread());
-            if (!(shortSigma > 0))
+            if (!(shortSigma > Sample.LEAST_SPREAD))
                 return Answer.missing(
                         Reason.NO_SPREAD, "more than half of the values repeat, so the chosen spread estimate is 0");
             var neighbours = Autocorrelation.ofDifferences(values).found().orElse(Autocorrelation.none());
@@ -114,8 +114,7 @@ public final class IndividualsChart {
     private static double sigma(Sample sample, double[] ranges, IndividualsSpread spread) {
         return switch (spread) {
             case MEAN_MOVING_RANGE -> Arrays.stream(ranges).average().orElseThrow() / PAIR.d2();
-            case MEDIAN_MOVING_RANGE ->
-                Sample.of(ranges, 1, "a median").orThrow().median() / PAIR_MEDIAN;
+            case MEDIAN_MOVING_RANGE -> Sample.derived(ranges).median() / PAIR_MEDIAN;
             case MEDIAN_DEVIATION -> sample.medianDeviation() * TO_SIGMA;
             case STANDARD_DEVIATION -> sample.sd() / ChartConstants.c4(sample.size());
         };

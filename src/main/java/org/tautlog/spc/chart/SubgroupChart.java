@@ -119,7 +119,8 @@ public final class SubgroupChart {
                 .flatMapToDouble(group -> Arrays.stream(group.toArray()))
                 .toArray();
         double sigma = sigma(used, constants, options.spread());
-        if (!(sigma > 0)) return Answer.missing(Reason.NO_SPREAD, "values within each subgroup are all equal");
+        if (!(sigma > Sample.LEAST_SPREAD))
+            return Answer.missing(Reason.NO_SPREAD, "values within each subgroup are all equal");
         var neighbours = Autocorrelation.ofDifferences(values).found().orElse(Autocorrelation.none());
         boolean widen = options.neighbours() == IndividualsOptions.Neighbours.WIDEN;
         return Sample.of(values, 1, "a centre line")

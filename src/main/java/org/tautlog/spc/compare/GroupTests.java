@@ -91,13 +91,9 @@ public final class GroupTests {
             var deviations = samples.stream()
                     .map(sample -> {
                         double median = sample.median();
-                        return Sample.of(
-                                        Arrays.stream(sample.toArray())
-                                                .map(x -> Math.abs(x - median))
-                                                .toArray(),
-                                        1,
-                                        "deviations")
-                                .orThrow();
+                        return Sample.derived(Arrays.stream(sample.toArray())
+                                .map(x -> Math.abs(x - median))
+                                .toArray());
                     })
                     .toList();
             return anova(deviations, GroupTest.Method.BROWN_FORSYTHE);
@@ -178,7 +174,8 @@ public final class GroupTests {
     private static PairComparison pair(int i, Sample a, int j, Sample b, Adjustment adjustment, double confidence) {
         double va = a.sd() * a.sd() / a.size();
         double vb = b.sd() * b.sd() / b.size();
-        double freedom = (va + vb) * (va + vb) / (va * va / (a.size() - 1) + vb * vb / (b.size() - 1));
+        double share = va / (va + vb);
+        double freedom = 1 / (share * share / (a.size() - 1) + (1 - share) * (1 - share) / (b.size() - 1));
         var law = TDistribution.of(freedom);
         double difference = b.mean() - a.mean();
         double margin = law.inverseSurvivalProbability((1 - confidence) / 2) * Math.sqrt(va + vb);
@@ -192,13 +189,9 @@ public final class GroupTests {
         int k = samples.size();
         if (n <= k)
             return Answer.missing(Reason.TOO_FEW, n + " values in " + k + " groups leave no spread within groups");
-        var all = Sample.of(
-                        samples.stream()
-                                .flatMapToDouble(s -> Arrays.stream(s.toArray()))
-                                .toArray(),
-                        1,
-                        "all values")
-                .orThrow();
+        var all = Sample.derived(samples.stream()
+                .flatMapToDouble(s -> Arrays.stream(s.toArray()))
+                .toArray());
         double middle = all.mean();
         double between = 0;
         double within = 0;

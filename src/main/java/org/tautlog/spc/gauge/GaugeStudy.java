@@ -45,7 +45,7 @@ public final class GaugeStudy {
             for (var part : measured) {
                 double partMean = 0;
                 for (int o = 0; o < k; o++) {
-                    var cell = Sample.of(part[o], 1, "trials").orThrow();
+                    var cell = Sample.derived(part[o]);
                     repeats += cell.sumOfSquares();
                     cells += r * square(cell.mean() - middle);
                     partMean += cell.mean() / k;
@@ -108,7 +108,7 @@ public final class GaugeStudy {
             var byPart = new double[n];
             for (int i = 0; i < n; i++) {
                 for (int o = 0; o < k; o++) {
-                    var cell = Sample.of(measured[i][o], 1, "trials").orThrow();
+                    var cell = Sample.derived(measured[i][o]);
                     meanRange += (cell.max() - cell.min()) / (n * k);
                     byAppraiser[o] += cell.mean() / n;
                     byPart[i] += cell.mean() / k;
@@ -177,7 +177,7 @@ public final class GaugeStudy {
     }
 
     private static double range(double[] values) {
-        var s = Sample.of(values, 1, "a range").orThrow();
+        var s = Sample.derived(values);
         return s.max() - s.min();
     }
 

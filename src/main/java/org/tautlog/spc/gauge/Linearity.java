@@ -58,7 +58,7 @@ public record Linearity(
         int n = x.size();
         var bias = new double[n];
         for (int i = 0; i < n; i++) bias[i] = reading.at(i) - x.at(i);
-        var y = Sample.of(bias, 1, "biases").orThrow();
+        var y = Sample.derived(bias);
         double mx = x.mean();
         double my = y.mean();
         double sxx = x.sumOfSquares();

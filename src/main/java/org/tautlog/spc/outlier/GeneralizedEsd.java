@@ -70,8 +70,7 @@ public record GeneralizedEsd(List<Step> steps, int strays, double significance, 
         var steps = new ArrayList<Step>();
         int strays = 0;
         for (int i = 1; i <= mostStrays; i++) {
-            var rest = Sample.of(left.stream().mapToDouble(sample::at).toArray(), 1, "a step")
-                    .orThrow();
+            var rest = Sample.derived(left.stream().mapToDouble(sample::at).toArray());
             double sd = rest.sd();
             if (sd == 0) break;
             double mean = rest.mean();

@@ -58,7 +58,7 @@ public record HampelWindow(List<Flagged> flagged, int n) {
             for (int i = 0; i < values.length; i++) {
                 var near = Arrays.copyOfRange(
                         values, Math.max(0, i - halfWidth), Math.min(values.length, i + halfWidth + 1));
-                var around = Sample.of(near, 1, "a window").orThrow();
+                var around = Sample.derived(near);
                 double median = around.median();
                 double reach = width * Math.max(leastDeviation, TO_SIGMA * around.medianDeviation());
                 if (Math.abs(values[i] - median) > reach) flagged.add(new Flagged(i, values[i], median, reach));

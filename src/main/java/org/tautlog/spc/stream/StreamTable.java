@@ -34,7 +34,7 @@ final class StreamTable {
                         Reason.UNEQUAL,
                         "time " + (t + 1) + " holds " + byTime[t].length + " streams, time 1 holds " + streams);
             for (double value : byTime[t])
-                if (Math.abs(value) > 1e150)
+                if (Math.abs(value) > 1e60)
                     return Answer.missing(
                             Reason.NOT_FINITE,
                             "time " + (t + 1) + " holds " + value

@@ -13,6 +13,7 @@ import org.hipparchus.analysis.solvers.BrentSolver;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Reason;
+import org.tautlog.spc.Sample;
 import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.ChartKind;
 import org.tautlog.spc.chart.IndividualsChart;
@@ -200,7 +201,7 @@ public record StreamsChart(StreamsLimits limits, Chart common, List<StreamPoint>
             return Answer.missing(Reason.TOO_FEW, "too few times at which two streams were seen to compare them");
         double ownSigma = Math.sqrt(own / freedom);
         double streamSigma = movingRangeSigma(table, use);
-        if (!(ownSigma > 0 && streamSigma > 0))
+        if (!(ownSigma > Sample.LEAST_SPREAD && streamSigma > Sample.LEAST_SPREAD))
             return Answer.missing(Reason.NO_SPREAD, "the streams do not differ from one another in their movement");
         double level = IntStream.range(0, table.streams())
                 .mapToDouble(j -> fit.centres().at(j))
