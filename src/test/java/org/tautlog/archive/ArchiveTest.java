@@ -193,7 +193,9 @@ class ArchiveTest {
     @Test
     void a_batch_may_be_read_by_whoever_may_read_any_other_folder() throws IOException {
         var archive = Archive.create(folder.resolve("archive"));
-        var batch = archive.folder().resolve("batches").resolve(take(archive, "monday.csv", 1, 1).batch());
+        var batch = archive.folder()
+                .resolve("batches")
+                .resolve(take(archive, "monday.csv", 1, 1).batch());
         var usual = Files.createDirectory(folder.resolve("usual"));
         assumeTrue(Files.getFileStore(folder).supportsFileAttributeView("posix"), "skipped: no POSIX permissions here");
         assertEquals(Files.getPosixFilePermissions(usual), Files.getPosixFilePermissions(batch));
