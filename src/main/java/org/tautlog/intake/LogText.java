@@ -96,8 +96,11 @@ final class LogText {
         int sign = colon >= 0 ? colon : whole.indexOf('=');
         int delimiter = whole.indexOf(layout.delimiter());
         if (sign > 0 && (delimiter < 0 || sign < delimiter)) {
-            return Optional.of(
-                    Map.entry(whole.substring(0, sign).strip(), valueOf(whole.substring(sign + 1), colon >= 0)));
+            var behind = whole.substring(sign + 1);
+            // A heading that fills one quoted cell has its delimiters in the value itself.
+            boolean quotedWhole = parts.size() == 1 && text.stripLeading().startsWith("\"");
+            return Optional.of(Map.entry(
+                    whole.substring(0, sign).strip(), quotedWhole ? behind.strip() : valueOf(behind, colon >= 0)));
         }
         return parts.size() >= 2 && !parts.get(0).isEmpty()
                 ? Optional.of(Map.entry(parts.get(0), parts.get(1)))
