@@ -12,6 +12,7 @@ import java.util.Map;
 import org.duckdb.DuckDBAppender;
 import org.duckdb.DuckDBConnection;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.archive.table.ColumnType;
 import org.tautlog.archive.table.RowHash;
 import org.tautlog.archive.table.Table;
 
@@ -20,24 +21,45 @@ final class BatchWriter implements AutoCloseable {
     /** Rows are sorted so that a serial, or what is near to it in time, lies together; the hash makes the order total. */
     static final String ORDER = "serial, time_utc, bolt, attempt, row_sha256";
 
-    private static final String FORMAT =
-            "FORMAT parquet, COMPRESSION zstd, DICTIONARY_SIZE_LIMIT 100000, ROW_GROUP_SIZE ";
     private static final int ROWS_A_GROUP = 2048;
+
+    /**
+     * Samples repeat within a group of rows, and are packed by that. The engine sets memory for so many aside for each
+     * column: a table of many columns and few rows does with as many as it has rows.
+     */
+    private static final int DIFFERENT_SAMPLES = 100_000;
+
+    /** Sorting and packing a file takes the engine some 130 bytes a number: so many at once stay far below its limit. */
+    private static final int MOST_NUMBERS = 3_000_000;
+
+    /** A row without samples weighs about as much as so many numbers. */
+    private static final int NUMBERS_A_ROW = 100;
 
     private final Path folder;
     private final String batch;
+    private final int mostNumbers;
     private final DuckDBConnection duck;
     private final Map<String, DuckDBAppender> open = new HashMap<>();
     private final Map<String, List<String>> hashes = new HashMap<>();
+    private final Map<String, Integer> numbers = new HashMap<>();
     private final List<Manifest.DataFile> files = new ArrayList<>();
 
     BatchWriter(Path folder, String batch) throws IOException {
+        this(folder, batch, MOST_NUMBERS);
+    }
+
+    BatchWriter(Path folder, String batch, int mostNumbers) throws IOException {
         this.folder = folder;
         this.batch = batch;
+        this.mostNumbers = mostNumbers;
         this.duck = Duck.open(folder.resolve("spill"));
     }
 
     <T> void append(Table<T> table, T value) throws IOException {
+        append(table, value, 0);
+    }
+
+    <T> void append(Table<T> table, T value, int samples) throws IOException {
         try {
             var appender = open.get(table.name());
             if (appender == null) {
@@ -50,6 +72,9 @@ final class BatchWriter implements AutoCloseable {
         } catch (SQLException e) {
             throw failed(e);
         }
+        if (numbers.merge(table.name(), samples + NUMBERS_A_ROW, Integer::sum) > mostNumbers) {
+            flush(table);
+        }
     }
 
     /** Writes the rows appended so far into a file of their own, to give their memory back. */
@@ -58,6 +83,7 @@ final class BatchWriter implements AutoCloseable {
         if (appender == null) {
             return;
         }
+        numbers.remove(table.name());
         try {
             appender.close();
             write(table, table.name());
@@ -67,7 +93,7 @@ final class BatchWriter implements AutoCloseable {
         }
     }
 
-    /** Writes the rows that other batches have of a table into one file. */
+    /** Writes the rows that other batches have of a table into as few files as the engine's memory allows. */
     void copy(Table<?> table, List<Snapshot.Batch> from) throws IOException {
         var sources = new ArrayList<Path>();
         from.forEach(other -> other.manifest().files().stream()
@@ -76,11 +102,42 @@ final class BatchWriter implements AutoCloseable {
         if (sources.isEmpty()) {
             return;
         }
+        var rows = Duck.rowsOf(sources);
         try {
-            write(table, Duck.rowsOf(sources));
+            if (!ofEngines(table)) {
+                write(table, rows);
+                return;
+            }
+            for (var serials : chunks(table, rows)) {
+                write(table, rows + " WHERE serial BETWEEN " + serials);
+            }
         } catch (SQLException e) {
             throw failed(e);
         }
+    }
+
+    /** Ranges of serials, as SQL, each of which is few enough rows to be sorted at once. */
+    private List<String> chunks(Table<?> table, String rows) throws SQLException {
+        var weight = (isSampled(table) ? "sum(samples) + " : "") + NUMBERS_A_ROW + " * count(*)";
+        var chunks = new ArrayList<String>();
+        try (var statement = duck.createStatement();
+                var result = statement.executeQuery("SELECT serial, CAST(" + weight + " AS BIGINT) FROM " + rows
+                        + " GROUP BY serial ORDER BY serial")) {
+            long open = 0;
+            var first = "";
+            var last = "";
+            while (result.next()) {
+                if (open > 0 && open + result.getLong(2) > mostNumbers) {
+                    chunks.add(Duck.text(first) + " AND " + Duck.text(last));
+                    open = 0;
+                }
+                last = result.getString(1);
+                first = open == 0 ? last : first;
+                open += result.getLong(2);
+            }
+            chunks.add(Duck.text(first) + " AND " + Duck.text(last));
+        }
+        return chunks;
     }
 
     List<Manifest.Part> parts() {
@@ -119,9 +176,7 @@ final class BatchWriter implements AutoCloseable {
         Duck.run(
                 duck,
                 "COPY (SELECT * FROM " + rows + " ORDER BY " + (ofEngines ? ORDER : "file, line, row_sha256") + ") TO "
-                        + Duck.text(path.toAbsolutePath().toString()) + " (" + FORMAT + ROWS_A_GROUP
-                        + ", KV_METADATA {tautlog_table: " + Duck.text(table.name()) + ", tautlog_schema: '"
-                        + Table.SCHEMA_VERSION + "'})");
+                        + Duck.text(path.toAbsolutePath().toString()) + format(table));
         var bounds = ofEngines
                 ? "count(*), min(serial), max(serial), min(time_utc), max(time_utc)"
                 : "count(*), NULL::VARCHAR, NULL::VARCHAR, NULL::TIMESTAMP, NULL::TIMESTAMP";
@@ -139,6 +194,20 @@ final class BatchWriter implements AutoCloseable {
                     orEmpty(result.getObject(4, LocalDateTime.class)),
                     orEmpty(result.getObject(5, LocalDateTime.class))));
         }
+    }
+
+    private static String format(Table<?> table) {
+        return " (FORMAT parquet, COMPRESSION zstd, ROW_GROUP_SIZE " + ROWS_A_GROUP + ", DICTIONARY_SIZE_LIMIT "
+                + (isSampled(table) ? DIFFERENT_SAMPLES : ROWS_A_GROUP) + ", KV_METADATA {tautlog_table: "
+                + Duck.text(table.name()) + ", tautlog_schema: '" + Table.SCHEMA_VERSION + "'})";
+    }
+
+    private static boolean isSampled(Table<?> table) {
+        return table.columns().stream().anyMatch(column -> column.type() == ColumnType.SAMPLES);
+    }
+
+    private static boolean ofEngines(Table<?> table) {
+        return table.columns().stream().anyMatch(column -> column.name().equals("serial"));
     }
 
     private IOException failed(SQLException e) {

@@ -24,6 +24,7 @@ final class Duck {
                     "autoinstall_known_extensions = false",
                     "autoload_known_extensions = false",
                     "memory_limit = '1GB'",
+                    "threads = 2",
                     "temp_directory = " + text(spill.toString()),
                     "lock_configuration = true")) {
                 run(connection, "SET " + setting);
@@ -40,8 +41,9 @@ final class Duck {
         }
     }
 
+    /** A text as SQL writes it; a character of number 0, which would end the statement, as a call. */
     static String text(String value) {
-        return "'" + value.replace("'", "''") + "'";
+        return "'" + value.replace("'", "''").replace("\0", "' || chr(0) || '") + "'";
     }
 
     /** The rows of files, whose names are names and never patterns; columns that came later are empty in older files. */

@@ -18,7 +18,7 @@ final class Engine implements AutoCloseable {
     }
 
     static Engine ofReader() {
-        return new Engine(Path.of(System.getProperty("java.io.tmpdir")).resolve("tautlog-spill"));
+        return new Engine(Path.of(System.getProperty("java.io.tmpdir")).resolve(Disk.uniqueName("tautlog-spill-")));
     }
 
     /** Takes one row. */

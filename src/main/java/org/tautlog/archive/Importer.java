@@ -26,9 +26,6 @@ import org.tautlog.trace.Trace;
  * does; closing without it leaves nothing. What is there already, byte by byte, is passed over.
  */
 public final class Importer implements AutoCloseable {
-    /** About 200 MB of samples in memory; then they go to a file. */
-    private static final int MOST_SAMPLES_IN_MEMORY = 8_000_000;
-
     private final ArchiveFolder archive;
     private final Stamp stamp;
     private final SpecificationUsed specification;
@@ -43,7 +40,6 @@ public final class Importer implements AutoCloseable {
     private @Nullable BatchWriter writer;
     private int traces;
     private int judgements;
-    private long samples;
 
     Importer(ArchiveFolder archive, Stamp stamp, SpecificationUsed specification) throws IOException {
         this.archive = archive;
@@ -78,12 +74,7 @@ public final class Importer implements AutoCloseable {
         if (knownSources.contains(source)) {
             return;
         }
-        samples += trace.curve().size();
-        if (samples > MOST_SAMPLES_IN_MEMORY) {
-            writer().flush(TraceTable.table());
-            samples = trace.curve().size();
-        }
-        writer().append(TraceTable.table(), trace);
+        writer().append(TraceTable.table(), trace, trace.curve().size());
         brought.add(source);
         traces++;
     }

@@ -22,8 +22,8 @@ import org.tautlog.problem.Where;
 final class Tidy {
     private static final String MANIFEST_OF = "manifest-of-";
     private static final String JSON = ".json";
-    private static final int SMALL_ROWS = 20_000;
-    private static final int MOST_ROWS = 40_000;
+    private static final int SMALL_ROWS = 5_000;
+    private static final int MOST_ROWS = 20_000;
 
     private final ArchiveFolder archive;
     private final Stamp stamp;
