@@ -199,6 +199,16 @@ public final class ArchiveQuery implements AutoCloseable {
     }
 
     /**
+     * The specifications that judged, with the texts of their files.
+     *
+     * @return the specifications in the order in which they were first used; a text is empty where its file was altered
+     * @throws IOException where the archive cannot be read
+     */
+    public Outcome<List<SpecificationUsed>> specifications() throws IOException {
+        return KeptSpecifications.of(Snapshot.of(archive));
+    }
+
+    /**
      * The files that were imported.
      *
      * @return the files by name

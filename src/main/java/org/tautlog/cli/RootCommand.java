@@ -16,6 +16,7 @@ import picocli.CommandLine.ScopeType;
             JudgeCommand.class,
             ShiftCommand.class,
             WindowCommand.class,
+            EngineCommand.class,
             ImportCommand.class,
             DecideCommand.class,
             VerifyCommand.class,

@@ -18,7 +18,7 @@ import org.tautlog.trace.TraceIdentity;
  * Charts of single values, stream by stream, in the order of time. Tightenings without a time keep their reading order
  * behind the others. Later attempts are left out: the bolt was not as new.
  */
-final class StreamCharts {
+public final class StreamCharts {
     private static final Comparator<Judgement> BY_TIME = Comparator.comparing(judgement -> {
         var time = judgement.identity().time();
         return time == null ? Instant.MAX : time.toInstant();
@@ -26,7 +26,13 @@ final class StreamCharts {
 
     private StreamCharts() {}
 
-    static List<StreamChart> of(List<Judgement> judgements) {
+    /**
+     * Charts every feature of every stream.
+     *
+     * @param judgements the judgements, in any order
+     * @return the charts, stream by stream
+     */
+    public static List<StreamChart> of(List<Judgement> judgements) {
         var streams = new TreeMap<Stream, List<Judgement>>();
         judgements.stream()
                 .filter(judgement -> judgement.identity().attempt() == 1)

@@ -9,6 +9,8 @@
  * {@link org.tautlog.review.EngineClampLoad}. Of a window: {@link org.tautlog.review.WindowReview},
  * {@link org.tautlog.review.WindowSpread}, {@link org.tautlog.review.WindowFeature}, {@link org.tautlog.review.LimitFit}.
  *
+ * <p>What an auditor asks of an archive is in {@code review.evidence}, which may import this room.
+ *
  * <p>May import: judge, signature, spc, joint, trace, problem. Refuses to: format, read or write files, alter a verdict.
  */
 @NullMarked

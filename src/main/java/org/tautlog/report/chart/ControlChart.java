@@ -21,6 +21,8 @@ public final class ControlChart {
     /** The scale reaches this many times the distance of the limits beyond them; points further out stand at its edge. */
     private static final double REACH = 0.35;
 
+    private static final float ENGINE_DOT = 8f;
+
     private ControlChart() {}
 
     /**
@@ -31,6 +33,18 @@ public final class ControlChart {
      * @return an SVG element
      */
     public static String svg(StreamChart chart, String id) {
+        return svg(chart, id, "");
+    }
+
+    /**
+     * Draws one in which the points of an engine stand out.
+     *
+     * @param chart values, limits and signals
+     * @param id a name for the drawing's own parts, unique in its page
+     * @param serial the engine; empty for none
+     * @return an SVG element
+     */
+    public static String svg(StreamChart chart, String id, String serial) {
         var values = chart.values();
         var limits = chart.chart().found();
         var scale = scale(values, limits.map(found -> found.points().get(0)).orElse(null));
@@ -46,8 +60,21 @@ public final class ControlChart {
         Plots.lines(plot, Plots.only(line), Ink.PEER, 0.8f);
         Plots.points(plot, line, PointsRenderer.dots(2.4f, Ink.TRACE));
         addSignals(plot, chart.signals(), scale);
+        addEngine(plot, chart, scale, serial);
         limits.ifPresent(found -> addLimits(plot, found.points().get(0), chart.feature(), n));
         return Svg.of(Plots.chart(plot), WIDTH, HEIGHT, id, description(chart));
+    }
+
+    private static void addEngine(XYPlot plot, StreamChart chart, Range scale, String serial) {
+        var own = Plots.series(0);
+        for (int i = 0; i < chart.values().size(); i++) {
+            if (chart.tightenings().get(i).serial().equals(serial)) {
+                own.add(i + 1.0, scale.constrain(chart.values().get(i)));
+            }
+        }
+        if (!own.isEmpty()) {
+            Plots.points(plot, own, PointsRenderer.dots(ENGINE_DOT, Ink.ELASTIC));
+        }
     }
 
     private static Range scale(List<Double> values, @Nullable ChartPoint limits) {

@@ -1,0 +1,55 @@
+package org.tautlog.cli;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/** A file of a report: named safely, whatever a serial holds, and moved to its place only when it is whole. */
+final class ReportFile {
+    static final String FOLDER = "Folder to write to (default: ${DEFAULT-VALUE}).";
+
+    private static final int LONGEST_NAME = 60;
+    private static final int HASH_BYTES = 4;
+
+    private ReportFile() {}
+
+    /** Writes something. */
+    interface Content {
+        void write(Writer out) throws IOException;
+    }
+
+    /** A part of a file's name: what is not plain becomes an underscore, and a piece of hash keeps two such names apart. */
+    static String name(String text) {
+        var plain = text.replaceAll("[^A-Za-z0-9._-]", "_").replaceFirst("^[.-]", "_");
+        plain = plain.substring(0, Math.min(LONGEST_NAME, plain.length()));
+        return plain.equals(text) ? plain : plain + '-' + hash(text);
+    }
+
+    static Path write(Path folder, String name, Content content) throws IOException {
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw Refusal.wrongUse(folder + " is a file; name a folder with --out DIR");
+        }
+        Files.createDirectories(folder);
+        var file = folder.resolve(name);
+        var part = folder.resolve(name + ".part");
+        try (var out = Files.newBufferedWriter(part)) {
+            content.write(out);
+        }
+        return Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    private static String hash(String text) {
+        try {
+            var digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest, 0, HASH_BYTES);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,196 @@
+package org.tautlog.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.tautlog.archive.KeptDecision;
+import org.tautlog.archive.ledger.DecisionAction;
+import org.tautlog.problem.Problem;
+import org.tautlog.review.evidence.BoltPosition;
+import org.tautlog.review.evidence.EngineDossier;
+import org.tautlog.review.evidence.EngineTightening;
+import org.tautlog.review.evidence.PositionStanding;
+import org.tautlog.review.evidence.Repeat;
+import org.tautlog.review.evidence.SameCause;
+import org.tautlog.trace.TraceIdentity;
+
+/** An auditor's questions about an engine, answered in sentences made of the dossier's own fields. */
+public final class DossierAnswers {
+    private static final int MOST_OTHERS = 12;
+
+    private DossierAnswers() {}
+
+    /**
+     * Is this engine sound?
+     *
+     * @param dossier what is known
+     * @return the answer, its first sentence alone enough
+     */
+    public static List<String> sound(EngineDossier dossier) {
+        var answer = new ArrayList<String>();
+        answer.add(
+                switch (dossier.soundness()) {
+                    case NOT_SOUND -> "No. Hold it until a qualified person has decided.";
+                    case HELD -> "It is held back by a recorded decision.";
+                    case NOT_KNOWN -> "Not known. Treat it as suspect until what is open is closed.";
+                    case REVIEW -> "Not yet: a qualified person must look first.";
+                    case SOUND_BY_DECISION -> "Yes, by recorded decisions: not every verdict alone says so.";
+                    case SOUND -> "Yes, as far as its traces tell: every bolt position that is known of conforms.";
+                });
+        for (var position : dossier.positions()) {
+            if (position.standing() == PositionStanding.NONCONFORMING
+                    || position.standing() == PositionStanding.REVIEW) {
+                answer.add(name(position) + ": " + position.standing().word() + headline(position) + ".");
+            }
+        }
+        dossier.decisions().stream().filter(KeptDecision::standing).forEach(decision -> answer.add(sentence(decision)));
+        return answer;
+    }
+
+    /**
+     * What is not known?
+     *
+     * @param dossier what is known
+     * @return the answer
+     */
+    public static List<String> unknown(EngineDossier dossier) {
+        var answer = new ArrayList<String>();
+        var missing = dossier.standing(PositionStanding.MISSING);
+        if (!missing.isEmpty()) {
+            answer.add("No recording of "
+                    + missing.stream().map(DossierAnswers::name).collect(Collectors.joining(", "))
+                    + ", which at least half of the other engines have. A missing trace is suspect, not good.");
+        }
+        dossier.positions().stream()
+                .flatMap(position -> position.repeats().stream()
+                        .filter(repeat -> repeat.need() != Repeat.Need.NONE)
+                        .map(repeat -> sentence(position, repeat)))
+                .forEach(answer::add);
+        dossier.positions().stream()
+                .filter(position -> position.repeats().isEmpty() && newBoltDecided(dossier, position))
+                .map(position -> "A new bolt or part was decided for " + name(position)
+                        + "; no later attempt is in the archive.")
+                .forEach(answer::add);
+        dossier.standing(PositionStanding.UNJUDGED)
+                .forEach(position -> answer.add(
+                        name(position) + " could not be judged" + headline(position) + "; that is not a pass."));
+        unseen(dossier, answer);
+        var load = dossier.clampLoad();
+        answer.add(
+                load.isEmpty()
+                        ? "No clamp load is estimated."
+                        : "Clamp load was not measured: it is estimated, for "
+                                + Figures.count(load.get().bolts(), "bolt position", "bolt positions")
+                                + (load.get().withoutEstimate() > 0
+                                        ? "; " + load.get().withoutEstimate() + " have no estimate"
+                                        : "")
+                                + '.');
+        dossier.problems().stream().map(Problem::sentence).forEach(answer::add);
+        return answer;
+    }
+
+    private static boolean newBoltDecided(EngineDossier dossier, BoltPosition position) {
+        return dossier.decisions().stream()
+                .filter(KeptDecision::standing)
+                .map(KeptDecision::decision)
+                .anyMatch(decision -> decision.bolt().equals(position.bolt())
+                        && (decision.action() == DecisionAction.RE_TIGHTEN
+                                || decision.action() == DecisionAction.REPLACE));
+    }
+
+    private static void unseen(EngineDossier dossier, List<String> answer) {
+        long lost = dossier.tightenings().stream()
+                .filter(one -> one.drawn().isEmpty())
+                .count();
+        if (lost > 0) {
+            answer.add("The archive has lost the trace of "
+                    + Figures.count(lost, "judged tightening", "judged tightenings") + "; verify it.");
+        }
+        long disagreed = dossier.tightenings().stream()
+                .filter(EngineTightening::disagreed)
+                .count();
+        if (disagreed > 0) {
+            answer.add("Specification versions disagree on " + Figures.count(disagreed, "tightening", "tightenings")
+                    + "; the last one counts.");
+        }
+        if (dossier.surroundings().engines() == 0) {
+            answer.add("Which bolt positions it should have: the archive holds no other engine of that time to tell.");
+        }
+    }
+
+    /**
+     * Who else?
+     *
+     * @param dossier what is known
+     * @return the answer
+     */
+    public static List<String> others(EngineDossier dossier) {
+        var around = dossier.surroundings();
+        var looked = "Looked at: " + Figures.count(around.tightenings(), "tightening", "tightenings") + " of "
+                + Figures.count(around.engines(), "other engine", "other engines")
+                + (around.hours() > 0 ? " within " + around.hours() + " hours." : ", whatever their time.");
+        if (dossier.others().isEmpty()) {
+            return List.of("Nothing to search for: no finding of this engine points to a cause.", looked);
+        }
+        var answer = new ArrayList<String>();
+        dossier.others().forEach(cause -> answer.add(sentence(cause)));
+        answer.add(looked);
+        return answer;
+    }
+
+    /** A position in words: {@code Bolt 3 (S40)}. */
+    static String name(BoltPosition position) {
+        return "Bolt " + (position.bolt().isEmpty() ? "(unnamed)" : position.bolt())
+                + (position.station().isEmpty() ? "" : " (" + position.station() + ')');
+    }
+
+    static String sentence(KeptDecision kept) {
+        var decision = kept.decision();
+        return ShiftAnswers.capital(decision.action().word())
+                + (decision.bolt().isEmpty() ? ", whole engine" : ", bolt " + decision.bolt())
+                + ", by " + decision.by() + ", " + Times.minutes(kept.time()) + ": "
+                + ShiftAnswers.sentence(decision.reason());
+    }
+
+    static String sentence(BoltPosition position, Repeat repeat) {
+        var why = switch (repeat.need()) {
+            case NONE -> " after an attempt that left the bolt elastic.";
+            case PAST_ONSET -> " after an attempt that took the bolt past its yield onset.";
+            case NOT_TOLD -> " after an attempt whose curve does not tell whether the bolt passed its yield onset.";
+            case EARLIER_MISSING -> " and an earlier attempt is not in the archive.";
+        };
+        var decided = repeat.decision()
+                .map(kept -> " Decided: " + sentence(kept))
+                .orElse(
+                        repeat.undecided()
+                                ? " It conforms only with a recorded decision, re-tighten (with a new bolt) or replace;"
+                                        + " none is recorded."
+                                : "");
+        return name(position) + ": attempt " + repeat.attempt() + why + decided;
+    }
+
+    private static String sentence(SameCause cause) {
+        var where = (cause.scope() == SameCause.Scope.SPINDLE ? "on spindle " : "in bolt lot ") + cause.name();
+        var title = ShiftAnswers.capital(cause.code().title()) + ' ' + where + ": ";
+        if (cause.others().isEmpty()) {
+            return title + "none of " + Figures.count(cause.of(), "other tightening", "other tightenings") + '.';
+        }
+        var names = cause.others().stream()
+                .map(TraceIdentity::serial)
+                .distinct()
+                .limit(MOST_OTHERS)
+                .collect(Collectors.joining(", "));
+        long engines =
+                cause.others().stream().map(TraceIdentity::serial).distinct().count();
+        return title + cause.others().size() + " of "
+                + Figures.count(cause.of(), "other tightening", "other tightenings") + ": " + names
+                + (engines > MOST_OTHERS ? " and " + (engines - MOST_OTHERS) + " more." : ".");
+    }
+
+    private static String headline(BoltPosition position) {
+        return position.last()
+                .flatMap(last -> last.judgement().findings().stream().findFirst())
+                .map(finding -> ", " + finding.code().title() + " (" + finding.message() + ')')
+                .orElse("");
+    }
+}

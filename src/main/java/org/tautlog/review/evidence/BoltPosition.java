@@ -1,0 +1,34 @@
+package org.tautlog.review.evidence;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * One bolt position of an engine.
+ *
+ * @param station the station that tightens it; empty where the export does not say
+ * @param bolt the position; empty where the export does not say
+ * @param attempts every recording of it, first attempt first; empty where other engines have it and this one does not
+ * @param repeats what each further attempt asks for
+ * @param standing how the position stands
+ */
+public record BoltPosition(
+        String station, String bolt, List<EngineTightening> attempts, List<Repeat> repeats, PositionStanding standing) {
+    public BoltPosition {
+        Objects.requireNonNull(station, "station");
+        Objects.requireNonNull(bolt, "bolt");
+        Objects.requireNonNull(standing, "standing");
+        attempts = List.copyOf(attempts);
+        repeats = List.copyOf(repeats);
+        if (attempts.isEmpty() != (standing == PositionStanding.MISSING)) {
+            throw new IllegalArgumentException("bolt " + bolt + " has " + attempts.size() + " attempts and stands as "
+                    + standing + "; it is missing exactly where there is none");
+        }
+    }
+
+    /** {@return the last attempt, the one that counts; empty where there is none} */
+    public Optional<EngineTightening> last() {
+        return attempts.isEmpty() ? Optional.empty() : Optional.of(attempts.get(attempts.size() - 1));
+    }
+}

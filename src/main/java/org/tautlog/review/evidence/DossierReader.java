@@ -1,0 +1,207 @@
+package org.tautlog.review.evidence;
+
+import java.io.IOException;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.tautlog.archive.ArchiveQuery;
+import org.tautlog.archive.JudgementFilter;
+import org.tautlog.archive.SpecificationUsed;
+import org.tautlog.archive.table.Kept;
+import org.tautlog.archive.table.KeptJudgement;
+import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.judge.Judgement;
+import org.tautlog.problem.Outcome;
+import org.tautlog.problem.Problem;
+import org.tautlog.review.EngineClampLoad;
+import org.tautlog.review.Listed;
+import org.tautlog.review.Outline;
+import org.tautlog.review.StreamCharts;
+import org.tautlog.trace.Curve;
+import org.tautlog.trace.Source;
+import org.tautlog.trace.TraceIdentity;
+
+/** Gathers an engine's dossier from an archive. */
+public final class DossierReader {
+    private static final int HOURS = 12;
+    private static final Comparator<String> BY_NUMBER =
+            Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder());
+    private static final Comparator<Place> BY_PLACE =
+            Comparator.comparing(Place::station).thenComparing(Place::bolt, BY_NUMBER);
+
+    private record Place(String station, String bolt) {
+        static Place of(TraceIdentity identity) {
+            return new Place(identity.station(), identity.bolt());
+        }
+    }
+
+    private final ArchiveQuery query;
+    private final List<SpecificationUsed> used;
+    private final Map<String, JointSpecification> readable;
+    private final LinkedHashSet<Problem> problems = new LinkedHashSet<>();
+
+    private DossierReader(ArchiveQuery query, List<SpecificationUsed> used, Map<String, JointSpecification> readable) {
+        this.query = query;
+        this.used = used;
+        this.readable = readable;
+    }
+
+    /**
+     * Gathers the dossier.
+     *
+     * @param query asks the archive
+     * @param used the archive's specifications in the order in which they were first used
+     * @param readable those that can be read, by the hash of their text
+     * @param serial the engine
+     * @return the dossier; empty where the archive has no judgement of such an engine
+     * @throws IOException where the archive, or the specification that judged last, cannot be read
+     */
+    public static Optional<EngineDossier> read(
+            ArchiveQuery query, List<SpecificationUsed> used, Map<String, JointSpecification> readable, String serial)
+            throws IOException {
+        return new DossierReader(query, used, readable).read(serial);
+    }
+
+    private Optional<EngineDossier> read(String serial) throws IOException {
+        var kept = new ArrayList<>(all(query.judgements(serial)));
+        if (kept.isEmpty()) {
+            return Optional.empty();
+        }
+        var own = StandingJudgements.of(kept, used);
+        var around = around(own);
+        var others = around.stream()
+                .filter(judgement -> !judgement.identity().serial().equals(serial))
+                .toList();
+        var decisions = all(query.decisions(serial));
+        var positions = new ArrayList<BoltPosition>();
+        for (var place : tightenings(own, others, kept).entrySet()) {
+            positions.add(
+                    PositionRule.of(place.getKey().station(), place.getKey().bolt(), place.getValue(), decisions));
+        }
+        return Optional.of(new EngineDossier(
+                serial,
+                specification(kept),
+                Soundness.of(positions, decisions),
+                positions,
+                EngineClampLoad.of(own).stream().findFirst().orElse(null),
+                decisions,
+                SameCauses.of(own, others),
+                new Surroundings(earliest(own).isEmpty() ? 0 : HOURS, engines(others), others.size()),
+                StreamCharts.of(onStreamsOf(own, around)),
+                List.copyOf(problems)));
+    }
+
+    private JointSpecification specification(List<Kept<KeptJudgement>> kept) throws IOException {
+        var last = kept.stream().max(StandingJudgements.order(used)).orElseThrow();
+        var specification = readable.get(last.value().specificationSha256());
+        if (specification == null) {
+            throw new IOException("the archive does not hold the text of specification "
+                    + last.value().judgement().specificationName() + " version "
+                    + last.value().judgement().specificationVersion() + " as it judged; verify the archive");
+        }
+        return specification;
+    }
+
+    private Map<Place, List<EngineTightening>> tightenings(
+            List<Judgement> own, List<Judgement> others, List<Kept<KeptJudgement>> kept) throws IOException {
+        var curves = new LinkedHashMap<Source, Curve>();
+        if (!own.isEmpty()) {
+            all(query.traces(own.get(0).identity().serial()))
+                    .forEach(trace ->
+                            curves.put(trace.value().source(), trace.value().curve()));
+        }
+        var places = new TreeMap<Place, List<EngineTightening>>(BY_PLACE);
+        expected(others).forEach(place -> places.put(place, new ArrayList<>()));
+        var inOrder = new ArrayList<>(own);
+        inOrder.sort(Comparator.<Judgement, Place>comparing(one -> Place.of(one.identity()), BY_PLACE)
+                .thenComparingInt(one -> one.identity().attempt()));
+        var peers = new NearPeers(query, others);
+        int rank = 1;
+        for (var judgement : inOrder) {
+            var curve = curves.get(judgement.source());
+            var listed = curve == null
+                    ? null
+                    : new Listed(
+                            rank++, judgement, Outline.of(curve, judgement.signature()), peers.of(judgement, problems));
+            places.computeIfAbsent(Place.of(judgement.identity()), place -> new ArrayList<>())
+                    .add(new EngineTightening(judgement, said(judgement, kept), listed));
+        }
+        return places;
+    }
+
+    private List<Said> said(Judgement judgement, List<Kept<KeptJudgement>> kept) {
+        return kept.stream()
+                .filter(one -> one.value().judgement().source().equals(judgement.source())
+                        && one.value().judgement().identity().equals(judgement.identity()))
+                .sorted(StandingJudgements.order(used))
+                .map(one -> new Said(
+                        one.value().judgement().specificationName(),
+                        one.value().judgement().specificationVersion(),
+                        one.value().specificationSha256(),
+                        one.value().program(),
+                        one.value().judgement().verdict(),
+                        one.sha256()))
+                .toList();
+    }
+
+    /** Positions that at least half of the other engines have. */
+    private static List<Place> expected(List<Judgement> others) {
+        var engines = new TreeMap<Place, LinkedHashSet<String>>(BY_PLACE);
+        others.forEach(other -> engines.computeIfAbsent(Place.of(other.identity()), place -> new LinkedHashSet<>())
+                .add(other.identity().serial()));
+        int all = engines(others);
+        return engines.entrySet().stream()
+                .filter(entry -> 2 * entry.getValue().size() >= all)
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    private List<Judgement> around(List<Judgement> own) throws IOException {
+        var first = earliest(own);
+        var filter = JudgementFilter.everything();
+        if (first.isPresent()) {
+            var last = times(own).max(Comparator.naturalOrder()).orElseThrow();
+            filter = filter.between(
+                    first.get().minusHours(HOURS), last.plusHours(HOURS).plusNanos(1));
+        }
+        return StandingJudgements.of(all(query.judgements(filter)), used);
+    }
+
+    private static List<Judgement> onStreamsOf(List<Judgement> own, List<Judgement> around) {
+        var streams = own.stream()
+                .map(one -> new Place(one.identity().station(), one.identity().spindle()))
+                .distinct()
+                .toList();
+        return around.stream()
+                .filter(one -> streams.contains(
+                        new Place(one.identity().station(), one.identity().spindle())))
+                .toList();
+    }
+
+    private static int engines(List<Judgement> judgements) {
+        return (int) judgements.stream()
+                .map(judgement -> judgement.identity().serial())
+                .distinct()
+                .count();
+    }
+
+    private static Optional<OffsetDateTime> earliest(List<Judgement> judgements) {
+        return times(judgements).min(Comparator.naturalOrder());
+    }
+
+    private static java.util.stream.Stream<OffsetDateTime> times(List<Judgement> judgements) {
+        return judgements.stream().map(one -> one.identity().time()).filter(Objects::nonNull);
+    }
+
+    private <T> List<T> all(Outcome<List<T>> outcome) {
+        problems.addAll(outcome.problems());
+        return outcome.value().orElse(List.of());
+    }
+}

@@ -1,0 +1,43 @@
+package org.tautlog.review.evidence;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.judge.Judgement;
+import org.tautlog.review.Listed;
+import org.tautlog.signature.EndState;
+
+/**
+ * One recording of an engine: what stands, what was said before, and its trace among its peers.
+ *
+ * @param judgement the judgement that stands
+ * @param said every judgement, the standing one last; never empty
+ * @param drawnOrNull its trace with conforming peers of its stream from before and after; null where the trace is lost
+ */
+public record EngineTightening(
+        Judgement judgement, List<Said> said, @Nullable Listed drawnOrNull) {
+    public EngineTightening {
+        Objects.requireNonNull(judgement, "judgement");
+        said = List.copyOf(said);
+        if (said.isEmpty()) {
+            throw new IllegalArgumentException("said is empty; a judged recording of "
+                    + judgement.identity().words() + " has at least 1 judgement");
+        }
+    }
+
+    /** {@return its trace with its peers; empty where the archive has the judgement and lost the trace} */
+    public Optional<Listed> drawn() {
+        return Optional.ofNullable(drawnOrNull);
+    }
+
+    /** {@return whether the curve shows that the bolt stayed elastic, so that it is as new; unknown counts as not} */
+    public boolean leftBoltAsNew() {
+        return judgement.signature().onset().endState() == EndState.ELASTIC;
+    }
+
+    /** {@return whether specifications that judged it disagree} */
+    public boolean disagreed() {
+        return said.stream().map(Said::verdict).distinct().count() > 1;
+    }
+}
