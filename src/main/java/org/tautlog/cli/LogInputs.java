@@ -13,7 +13,7 @@ import picocli.CommandLine.Parameters;
 /** What every judging command is given: logs, and where they need them a specification and a layout. */
 final class LogInputs {
     @Parameters(
-            arity = "1..*",
+            arity = "0..*",
             paramLabel = "LOGS",
             description = "Log files or folders; folders are read with all below them. Packed logs (.gz, .zip) too.")
     private List<Path> logs = List.of();
@@ -31,7 +31,14 @@ final class LogInputs {
                     "Log layout for every file; without it the nearest layout.toml, else the file's own headings.")
     private @Nullable Path layout;
 
+    boolean given() {
+        return !logs.isEmpty();
+    }
+
     JudgingRequest request() {
+        if (logs.isEmpty()) {
+            throw Refusal.wrongUse("no LOGS are named: name log files or folders");
+        }
         if (logs.stream().noneMatch(Files::exists)) {
             throw Refusal.nothingRead("there is no file or folder "
                     + logs.stream().map(Path::toString).collect(Collectors.joining(", ")));

@@ -20,12 +20,18 @@ import picocli.CommandLine.Spec;
                     + " Files of an earlier run in the same folder are replaced."
         },
         footerHeading = "%nExamples:%n",
-        footer = {"  tautlog shift logs/", "  tautlog shift S40-early.csv S50-early.csv --spec joint.toml --out monday/"
+        footer = {
+            "  tautlog shift logs/",
+            "  tautlog shift S40-early.csv S50-early.csv --spec joint.toml --out monday/",
+            "  tautlog shift --archive evidence/ --from 2026-03-17T06:00+01:00 --to 2026-03-17T14:00+01:00"
         },
         mixinStandardHelpOptions = true)
 final class ShiftCommand implements Callable<Integer>, Help.Judging {
     @Mixin
     private LogInputs inputs = new LogInputs();
+
+    @Mixin
+    private ArchivedShiftInputs archived = new ArchivedShiftInputs();
 
     @Option(
             names = "--out",
@@ -50,8 +56,10 @@ final class ShiftCommand implements Callable<Integer>, Help.Judging {
             throw Refusal.wrongUse("--list is " + listed + "; at least 1 tightening must be shown");
         }
         var line = spec.commandLine();
-        var result = ShiftRun.run(inputs.request(), listed, out, line.getErr());
+        var result = archived.given(inputs)
+                ? ShiftRun.run(archived, listed, out, line.getErr())
+                : ShiftRun.run(inputs.request(), listed, out, line.getErr());
         ShiftSummary.print(result, line.getOut());
-        return ExitCode.of(result.review().counts(), result.read()).number();
+        return result.exitCode().number();
     }
 }

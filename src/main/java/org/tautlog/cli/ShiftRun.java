@@ -5,15 +5,14 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import org.tautlog.intake.ReadSummary;
 import org.tautlog.report.Provenance;
 import org.tautlog.review.ShiftReview;
 import org.tautlog.review.ShiftReviewer;
 
-/** One pass over a shift's logs: judged, reviewed, reported. */
+/** One pass over a shift's logs, or over what an archive kept of it: judged, reviewed, reported. */
 final class ShiftRun {
     /** What a run leaves behind. */
-    record Result(ShiftReview review, ReadSummary read, Path page, Path table) {}
+    record Result(ShiftReview review, ExitCode exitCode, Path page, Path table) {}
 
     private ShiftRun() {}
 
@@ -31,7 +30,28 @@ final class ShiftRun {
                             Program.version(),
                             OffsetDateTime.now(ZoneId.systemDefault()),
                             request.specificationFile().toString()));
-            return new Result(review, read, reports.page(), reports.table());
+            return new Result(review, ExitCode.of(review.counts(), read), reports.page(), reports.table());
+        }
+    }
+
+    static Result run(ArchivedShiftInputs inputs, int listed, Path out, PrintWriter err) throws IOException {
+        try (var query = inputs.open().query();
+                var reports = ShiftReports.in(out)) {
+            var tightenings = ArchivedTightenings.of(query, inputs.filter(), err);
+            var reviewer = new ShiftReviewer(tightenings.specification(), listed);
+            var imported = tightenings.each((judgement, curve) -> {
+                reviewer.accept(judgement, curve);
+                reports.add(judgement);
+            });
+            var review = reviewer.review(imported);
+            var stamp = ArchiveOption.stamp();
+            reports.finish(review, new Provenance(stamp.program(), stamp.time(), inputs.words()));
+            boolean all = review.allConform() && imported.rejected() == 0;
+            return new Result(
+                    review,
+                    all ? ExitCode.ALL_CONFORMING : ExitCode.NOT_ALL_CONFORMING,
+                    reports.page(),
+                    reports.table());
         }
     }
 }

@@ -99,12 +99,12 @@ public final class DossierReader {
     }
 
     private JointSpecification specification(List<Kept<KeptJudgement>> kept) throws IOException {
-        var last = kept.stream().max(StandingJudgements.order(used)).orElseThrow();
-        var specification = readable.get(last.value().specificationSha256());
+        var last = StandingJudgements.last(kept, used).orElseThrow();
+        var specification = readable.get(last.specificationSha256());
         if (specification == null) {
             throw new IOException("the archive does not hold the text of specification "
-                    + last.value().judgement().specificationName() + " version "
-                    + last.value().judgement().specificationVersion() + " as it judged; verify the archive");
+                    + last.judgement().specificationName() + " version "
+                    + last.judgement().specificationVersion() + " as it judged; verify the archive");
         }
         return specification;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import org.tautlog.archive.SpecificationUsed;
 import org.tautlog.archive.table.Kept;
 import org.tautlog.archive.table.KeptJudgement;
@@ -35,6 +36,17 @@ public final class StandingJudgements {
                     (known, other) -> order.compare(known, other) > 0 ? known : other);
         }
         return standing.values().stream().map(one -> one.value().judgement()).toList();
+    }
+
+    /**
+     * The judgement by the specification first used last: what it says of specification and program stands.
+     *
+     * @param kept judgements by whatever specification
+     * @param specifications those of the archive in the order in which they were first used
+     * @return one such judgement; empty where there is none
+     */
+    public static Optional<KeptJudgement> last(List<Kept<KeptJudgement>> kept, List<SpecificationUsed> specifications) {
+        return kept.stream().max(order(specifications)).map(Kept::value);
     }
 
     /** Earliest used specification first; of one specification the program that judged first. */

@@ -1,0 +1,53 @@
+package org.tautlog.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ShiftOfArchiveTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void a_shift_out_of_the_archive_says_what_the_logs_said() throws IOException {
+        var archive = ArchivedShift.simulated(folder);
+        var logs = folder.resolve("line").toString();
+        var ofLogs = CommandLineRun.of("shift", logs, "--out", out("a"));
+        var ofArchive = CommandLineRun.of("shift", "--archive", archive, "--out", out("b"));
+        assertEquals(ofLogs.exitCode(), ofArchive.exitCode(), ofArchive.toString());
+        assertEquals(
+                ofLogs.out().lines().toList().get(0),
+                ofArchive.out().lines().toList().get(0));
+        assertEquals(rows("a"), rows("b"));
+    }
+
+    @Test
+    void station_and_time_pick_a_part() throws IOException {
+        var archive = ArchivedShift.simulated(folder);
+        var one = CommandLineRun.of("shift", "--archive", archive, "--station", "S50", "--out", out("c"));
+        assertTrue(one.out().startsWith("24 tightenings on 6 engines"), one.toString());
+        var none = CommandLineRun.of("shift", "--archive", archive, "--from", "2030-01-01T00:00Z", "--out", out("d"));
+        assertEquals(3, none.exitCode(), none.toString());
+    }
+
+    @Test
+    void logs_and_archive_together_are_wrong_use() {
+        assertEquals(2, CommandLineRun.of("shift", "logs", "--archive", "x").exitCode());
+        assertEquals(2, CommandLineRun.of("shift", "--station", "S40").exitCode());
+        assertEquals(2, CommandLineRun.of("shift").exitCode());
+    }
+
+    private String out(String name) {
+        return folder.resolve(name).toString();
+    }
+
+    private TreeSet<String> rows(String name) throws IOException {
+        return new TreeSet<>(Files.readAllLines(folder.resolve(name).resolve("verdicts.csv")));
+    }
+}
