@@ -90,7 +90,8 @@ public final class VerdictsCsv implements Closeable {
                 .toList();
     }
 
-    private static String text(String cell) {
+    /** A text as a cell that no spreadsheet takes for a formula. */
+    static String text(String cell) {
         var plain = cell.replace("N·m", "Nm");
         return !plain.isEmpty() && FORMULA_STARTS.indexOf(plain.charAt(0)) >= 0 ? '\'' + plain : plain;
     }

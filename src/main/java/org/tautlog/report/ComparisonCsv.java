@@ -1,0 +1,69 @@
+package org.tautlog.report;
+
+import java.io.IOException;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.tautlog.judge.Judgement;
+import org.tautlog.review.evidence.SpecificationComparison;
+
+/** One row for each recording whose verdict changes; cells are guarded as in {@link VerdictsCsv}. */
+public final class ComparisonCsv {
+    private ComparisonCsv() {}
+
+    /**
+     * Writes the table.
+     *
+     * @param comparison what changes
+     * @param out where to; left open
+     * @throws IOException where it cannot be written
+     */
+    public static void write(SpecificationComparison comparison, Appendable out) throws IOException {
+        var printer = new CSVPrinter(out, CSVFormat.RFC4180);
+        printer.printRecord(
+                "serial",
+                "bolt",
+                "station",
+                "spindle",
+                "attempt",
+                "time",
+                "firstVersion",
+                "firstVerdict",
+                "firstFindings",
+                "secondVersion",
+                "secondVerdict",
+                "secondFindings",
+                "file",
+                "line",
+                "sha256");
+        for (var change : comparison.changes()) {
+            var identity = change.first().identity();
+            var time = identity.time();
+            var source = change.first().source();
+            printer.printRecord(
+                    VerdictsCsv.text(identity.serial()),
+                    VerdictsCsv.text(identity.bolt()),
+                    VerdictsCsv.text(identity.station()),
+                    VerdictsCsv.text(identity.spindle()),
+                    identity.attempt(),
+                    time == null ? "" : Times.iso(time),
+                    VerdictsCsv.text(change.first().specificationVersion()),
+                    change.first().verdict().word(),
+                    findings(change.first()),
+                    VerdictsCsv.text(change.second().specificationVersion()),
+                    change.second().verdict().word(),
+                    findings(change.second()),
+                    VerdictsCsv.text(source.file()),
+                    source.line(),
+                    source.sha256());
+        }
+        printer.flush();
+    }
+
+    private static String findings(Judgement judgement) {
+        return judgement.findings().stream()
+                .map(finding -> finding.code().word())
+                .distinct()
+                .collect(Collectors.joining(" "));
+    }
+}
