@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -47,7 +48,7 @@ class ShiftOfArchiveTest {
         return folder.resolve(name).toString();
     }
 
-    private TreeSet<String> rows(String name) throws IOException {
+    private Set<String> rows(String name) throws IOException {
         return new TreeSet<>(Files.readAllLines(folder.resolve(name).resolve("verdicts.csv")));
     }
 }
