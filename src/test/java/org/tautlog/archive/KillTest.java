@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
  * twice, and whoever comes next just works. {@code -Dtautlog.kills=200} kills more than the few of every build.
  */
 class KillTest {
-    private static final int KILLS = Integer.getInteger("tautlog.kills", 5);
+    private static final int KILLS = Integer.getInteger("tautlog.kills", 4);
     private static final int MOST_PROMISES = 8;
     private static final int LONGEST_STEP_MS = 120;
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Several readers and writers work at once, in one process and in several. */
 class ManyAtOnceTest {
-    private static final int FILES = 4;
+    private static final int FILES = 3;
 
     @TempDir
     Path folder;
