@@ -17,6 +17,7 @@ import picocli.CommandLine.ScopeType;
             ShiftCommand.class,
             WindowCommand.class,
             EngineCommand.class,
+            ContainCommand.class,
             CompareCommand.class,
             ImportCommand.class,
             DecideCommand.class,

@@ -13,7 +13,7 @@ import org.tautlog.spc.change.Changes;
  * deviations from the median, so that one wild tightening neither fakes nor hides a change; the level of proof is shared
  * among all series searched (Bonferroni).
  */
-final class LevelChanges {
+public final class LevelChanges {
     private static final double REACH = 5;
     /** Turns a median absolute deviation into the standard deviation of a normal. */
     private static final double TO_SIGMA = 1.4826;
@@ -29,7 +29,13 @@ final class LevelChanges {
                 .count();
     }
 
-    static List<Change> in(List<StreamChart> charts) {
+    /**
+     * Finds the levels that moved for certain.
+     *
+     * @param charts series in time order
+     * @return the changes, surest first
+     */
+    public static List<Change> in(List<StreamChart> charts) {
         var options = new ChangeOptions(SHORTEST_SEGMENT, 0.95, SIGNIFICANCE / Math.max(1, searched(charts)));
         var found = new ArrayList<Change>();
         for (var chart : charts) {

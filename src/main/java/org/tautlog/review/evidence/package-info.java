@@ -8,7 +8,8 @@
  * {@link org.tautlog.review.evidence.PositionStanding}, {@link org.tautlog.review.evidence.Repeat},
  * {@link org.tautlog.review.evidence.EngineTightening}, {@link org.tautlog.review.evidence.Said},
  * {@link org.tautlog.review.evidence.SameCause}, {@link org.tautlog.review.evidence.Surroundings};
- * {@link org.tautlog.review.evidence.SpecificationComparison}, {@link org.tautlog.review.evidence.VerdictChange}.
+ * {@link org.tautlog.review.evidence.SpecificationComparison}, {@link org.tautlog.review.evidence.VerdictChange};
+ * {@link org.tautlog.review.evidence.Containment}, {@link org.tautlog.review.evidence.Contained}.
  *
  * <p>May import: review, archive, judge, signature, spc, joint, trace, problem. Refuses to: format, alter a verdict, call
  * sound what is not known.

@@ -1,0 +1,52 @@
+package org.tautlog.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.tautlog.report.ContainmentCsv;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Lists the engines that a cause may have touched. */
+@Command(
+        name = "contain",
+        description = {
+            "Lists the engines that a cause may have touched, each with why: from last known good to first known good on"
+                    + " the same spindle, or all of a lot. An engine without a recording is suspect, not good.",
+            "",
+            "Writes containment.csv. Exit code 1 where an engine is to be held, 3 where the archive shows no such suspect."
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  tautlog contain --serial FW-000017 --bolt 3 --archive evidence/",
+            "  tautlog contain --finding weak-bolt --archive evidence/",
+            "  tautlog contain --station S40 --spindle 2 --around 2026-03-17T09:10+01:00 --archive evidence/",
+            "  tautlog contain --lot A18 --archive evidence/"
+        },
+        mixinStandardHelpOptions = true)
+final class ContainCommand implements Callable<Integer>, Help.Judging {
+    @Mixin
+    private ArchiveOption archive = new ArchiveOption();
+
+    @Mixin
+    private Suspicion suspicion = new Suspicion();
+
+    @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports", description = ReportFile.FOLDER)
+    private Path out = Path.of("");
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        var line = spec.commandLine();
+        var containments = ContainRun.of(archive.open(), suspicion, line.getErr());
+        ContainRun.print(containments, line.getOut());
+        var table = ReportFile.write(out, "containment.csv", file -> ContainmentCsv.write(containments, file));
+        line.getOut().println("list: " + table);
+        return ExitCode.NOT_ALL_CONFORMING.number();
+    }
+}

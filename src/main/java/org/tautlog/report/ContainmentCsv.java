@@ -1,0 +1,74 @@
+package org.tautlog.report;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.tautlog.judge.Judgement;
+import org.tautlog.review.evidence.Contained;
+import org.tautlog.review.evidence.Containment;
+
+/** One row for each contained tightening, with why it is in; cells are guarded as in {@link VerdictsCsv}. */
+public final class ContainmentCsv {
+    private ContainmentCsv() {}
+
+    /**
+     * Writes the table.
+     *
+     * @param containments the brackets
+     * @param out where to; left open
+     * @throws IOException where it cannot be written
+     */
+    public static void write(List<Containment> containments, Appendable out) throws IOException {
+        var printer = new CSVPrinter(out, CSVFormat.RFC4180);
+        printer.printRecord(
+                "serial",
+                "why",
+                "place",
+                "cause",
+                "verdict",
+                "bolt",
+                "attempt",
+                "time",
+                "boltLot",
+                "findings",
+                "file",
+                "line",
+                "sha256");
+        for (var containment : containments) {
+            for (var one : containment.contained()) {
+                row(printer, containment, one);
+            }
+        }
+        printer.flush();
+    }
+
+    private static void row(CSVPrinter printer, Containment containment, Contained one) throws IOException {
+        printer.print(VerdictsCsv.text(one.serial()));
+        printer.print(one.reason().words());
+        printer.print(VerdictsCsv.text(containment.place()));
+        printer.print(containment.cause());
+        if (one.judgement().isPresent()) {
+            judgement(printer, one.judgement().get());
+        }
+        printer.println();
+    }
+
+    private static void judgement(CSVPrinter printer, Judgement judgement) throws IOException {
+        var identity = judgement.identity();
+        var time = identity.time();
+        printer.print(judgement.verdict().word());
+        printer.print(VerdictsCsv.text(identity.bolt()));
+        printer.print(identity.attempt());
+        printer.print(time == null ? "" : Times.iso(time));
+        printer.print(VerdictsCsv.text(identity.boltLot()));
+        printer.print(judgement.findings().stream()
+                .map(finding -> finding.code().word())
+                .distinct()
+                .collect(Collectors.joining(" ")));
+        printer.print(VerdictsCsv.text(judgement.source().file()));
+        printer.print(judgement.source().line());
+        printer.print(judgement.source().sha256());
+    }
+}

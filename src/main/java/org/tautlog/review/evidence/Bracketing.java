@@ -1,0 +1,199 @@
+package org.tautlog.review.evidence;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.joint.window.Consequence;
+import org.tautlog.joint.window.FindingCode;
+import org.tautlog.judge.Judgement;
+import org.tautlog.judge.Verdict;
+import org.tautlog.review.Change;
+import org.tautlog.review.LevelChanges;
+import org.tautlog.review.Stream;
+import org.tautlog.review.StreamCharts;
+import org.tautlog.trace.TraceIdentity;
+
+/** Finds the bracket of a cause among all judgements that stand. */
+public final class Bracketing {
+    private static final Comparator<Judgement> BY_TIME = Comparator.comparing(Bracketing::when);
+
+    private final List<Judgement> all;
+
+    /**
+     * A search among judgements.
+     *
+     * @param standing the judgements that stand, one a recording, in any order
+     */
+    public Bracketing(List<Judgement> standing) {
+        all = standing.stream().sorted(BY_TIME).toList();
+    }
+
+    /**
+     * The bracket around suspects on one spindle.
+     *
+     * @param stream the spindle
+     * @param code the finding that the suspects share; null where whatever does not conform counts
+     * @param suspect which tightenings of the spindle the bracket must hold
+     * @return the bracket; empty where no tightening of the spindle is suspect
+     */
+    public Optional<Containment> around(Stream stream, @Nullable FindingCode code, Predicate<Judgement> suspect) {
+        var there = all.stream().filter(one -> of(one).equals(stream)).toList();
+        int first = -1;
+        int last = -1;
+        for (int i = 0; i < there.size(); i++) {
+            if (suspect.test(there.get(i))) {
+                first = first < 0 ? i : first;
+                last = i;
+            }
+        }
+        if (first < 0) {
+            return Optional.empty();
+        }
+        boolean timed = there.stream().allMatch(one -> one.identity().time() != null);
+        int good = timed ? lastGood(there, first) : -1;
+        var change = timed ? change(there, good, first) : Optional.<Move>empty();
+        int begin = change.map(moved -> Math.min(good, moved.lastBefore())).orElse(good);
+        int end = timed ? firstGood(there, last) : there.size();
+        var contained = new ArrayList<Contained>();
+        there.subList(begin + 1, end)
+                .forEach(one -> contained.add(new Contained(
+                        one.identity().serial(),
+                        shows(one, code) ? Contained.Reason.SHOWS_IT : Contained.Reason.INSIDE,
+                        one)));
+        if (timed) {
+            contained.addAll(unrecorded(stream, there, begin, end));
+        }
+        return Optional.of(new Containment(
+                stream.words(),
+                code == null ? "" : code.title(),
+                begin < 0 ? null : there.get(begin).identity(),
+                end >= there.size() ? null : there.get(end).identity(),
+                change.map(Move::change).orElse(null),
+                contained,
+                there.size()));
+    }
+
+    /**
+     * Every tightening with a bolt of one lot; a lot has no bracket.
+     *
+     * @param lot the lot
+     * @return what is in; empty where the archive has no bolt of it
+     */
+    public Optional<Containment> lot(String lot) {
+        var contained = all.stream()
+                .filter(one -> one.identity().boltLot().equals(lot))
+                .map(one -> new Contained(one.identity().serial(), Contained.Reason.OF_THE_LOT, one))
+                .toList();
+        return contained.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Containment("lot " + lot, "", null, null, null, contained, contained.size()));
+    }
+
+    /**
+     * The spindles that show a finding.
+     *
+     * @param code the finding
+     * @return the spindles, in order
+     */
+    public List<Stream> streamsWith(FindingCode code) {
+        return List.copyOf(new TreeSet<>(
+                all.stream().filter(one -> shows(one, code)).map(Bracketing::of).toList()));
+    }
+
+    /**
+     * Whether a tightening shows a cause.
+     *
+     * @param judgement the tightening
+     * @param code the finding; null where whatever does not conform counts
+     * @return whether it has the finding as more than a note, or does not conform
+     */
+    public static boolean shows(Judgement judgement, @Nullable FindingCode code) {
+        return code == null
+                ? judgement.verdict() != Verdict.CONFORMING
+                : judgement.findings().stream()
+                        .anyMatch(finding -> finding.code() == code && finding.severity() != Consequence.NOTE);
+    }
+
+    /** A change, and the place of the last tightening before which it cannot have happened. */
+    private record Move(Change change, int lastBefore) {}
+
+    private static int lastGood(List<Judgement> there, int suspect) {
+        int run = 0;
+        for (int i = suspect - 1; i >= 0; i--) {
+            run = there.get(i).verdict() == Verdict.CONFORMING ? run + 1 : 0;
+            if (run == Containment.GOOD_RUN) {
+                return i + Containment.GOOD_RUN - 1;
+            }
+        }
+        return -1;
+    }
+
+    private static int firstGood(List<Judgement> there, int suspect) {
+        int run = 0;
+        for (int i = suspect + 1; i < there.size(); i++) {
+            run = there.get(i).verdict() == Verdict.CONFORMING ? run + 1 : 0;
+            if (run == Containment.GOOD_RUN) {
+                return i - Containment.GOOD_RUN + 1;
+            }
+        }
+        return there.size();
+    }
+
+    /** The surest change whose bounds reach into the stretch from last known good to the first suspect. */
+    private static Optional<Move> change(List<Judgement> there, int good, int suspect) {
+        var charts = StreamCharts.of(there);
+        for (var change : LevelChanges.in(charts)) {
+            var series = charts.stream()
+                    .filter(chart -> chart.feature() == change.feature())
+                    .findFirst()
+                    .orElseThrow()
+                    .tightenings();
+            int earliest = place(there, series.get(change.point().earliest()));
+            int latest = place(there, series.get(change.point().latest()));
+            if (latest > good - Containment.GOOD_RUN && earliest <= suspect) {
+                return Optional.of(new Move(change, earliest - 1));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static int place(List<Judgement> there, TraceIdentity identity) {
+        for (int i = 0; i < there.size(); i++) {
+            if (there.get(i).identity().equals(identity)) {
+                return i;
+            }
+        }
+        throw new IllegalStateException(identity.words() + " is charted and not among its stream");
+    }
+
+    /** Engines that were at the station within the bracket and have no recording of this spindle at all. */
+    private List<Contained> unrecorded(Stream stream, List<Judgement> there, int begin, int end) {
+        var from = begin < 0 ? Instant.MIN : when(there.get(begin));
+        var to = end >= there.size() ? Instant.MAX : when(there.get(end));
+        var recorded = new HashSet<String>();
+        there.forEach(one -> recorded.add(one.identity().serial()));
+        return all.stream()
+                .filter(one -> of(one).station().equals(stream.station()))
+                .filter(one -> !when(one).isBefore(from) && !when(one).isAfter(to))
+                .map(one -> one.identity().serial())
+                .filter(serial -> !recorded.contains(serial))
+                .distinct()
+                .map(serial -> new Contained(serial, Contained.Reason.NO_RECORDING, null))
+                .toList();
+    }
+
+    private static Stream of(Judgement judgement) {
+        return new Stream(judgement.identity().station(), judgement.identity().spindle());
+    }
+
+    private static Instant when(Judgement judgement) {
+        var time = judgement.identity().time();
+        return time == null ? Instant.MAX : time.toInstant();
+    }
+}

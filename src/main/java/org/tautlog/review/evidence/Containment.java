@@ -1,0 +1,61 @@
+package org.tautlog.review.evidence;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.review.Change;
+import org.tautlog.trace.TraceIdentity;
+
+/**
+ * Which engines one cause may have touched, in one place.
+ *
+ * <p>The bracket runs from the last of {@value #GOOD_RUN} conforming tightenings in a row before the suspects to the first
+ * of as many after them, on the same spindle; both ends are outside. Where a level moved there, the bracket begins before
+ * the earliest tightening at which it may have moved. Source: common practice, no source.
+ *
+ * @param place the spindle in words, or the lot
+ * @param cause the finding in words; empty where any tightening that does not conform counts
+ * @param lastGoodOrNull last known good; null where the archive has none, so that the bracket is open to its beginning
+ * @param firstGoodOrNull first known good; null where the archive has none, so that the bracket is open to its end
+ * @param changeOrNull the level that moved at the bracket's beginning; null where none did for certain
+ * @param contained what is in, in order of time, those without a recording last
+ * @param searched how many tightenings the place has in the archive
+ */
+public record Containment(
+        String place,
+        String cause,
+        @Nullable TraceIdentity lastGoodOrNull,
+        @Nullable TraceIdentity firstGoodOrNull,
+        @Nullable Change changeOrNull,
+        List<Contained> contained,
+        int searched) {
+    /** How many conforming tightenings in a row count as known good. */
+    public static final int GOOD_RUN = 5;
+
+    public Containment {
+        Objects.requireNonNull(place, "place");
+        Objects.requireNonNull(cause, "cause");
+        contained = List.copyOf(contained);
+    }
+
+    /** {@return last known good; empty where the bracket is open to the beginning of the archive} */
+    public Optional<TraceIdentity> lastGood() {
+        return Optional.ofNullable(lastGoodOrNull);
+    }
+
+    /** {@return first known good; empty where the bracket is open to the end of the archive} */
+    public Optional<TraceIdentity> firstGood() {
+        return Optional.ofNullable(firstGoodOrNull);
+    }
+
+    /** {@return the level that moved at the bracket's beginning} */
+    public Optional<Change> change() {
+        return Optional.ofNullable(changeOrNull);
+    }
+
+    /** {@return the engines to hold, in order} */
+    public List<String> engines() {
+        return contained.stream().map(Contained::serial).distinct().sorted().toList();
+    }
+}
