@@ -6,15 +6,20 @@ import java.util.regex.Pattern;
 import org.tautlog.intake.text.NumberForm;
 
 /** Tells from cells of numbers which mark stands before decimals, and what stands between values of a list cell. */
-final class NumberSearch {
+public final class NumberSearch {
     private static final Pattern BETWEEN_VALUES = Pattern.compile("[\\s;|\\[\\]]+");
     private static final Pattern COMMA_LAST = Pattern.compile("[-+\u2212]?[0-9.' \u00a0]*,[0-9]+([eE][-+]?[0-9]+)?");
     private static final Pattern POINT_LAST = Pattern.compile("[-+\u2212]?[0-9,' \u00a0]*\\.[0-9]+([eE][-+]?[0-9]+)?");
 
     private NumberSearch() {}
 
-    /** The mark that ends more of the values; a point where neither is seen. */
-    static char decimalMark(List<String> cells) {
+    /**
+     * Tells the decimal mark.
+     *
+     * @param cells cells that hold numbers
+     * @return the mark that ends more of the values; a point where neither is seen
+     */
+    public static char decimalMark(List<String> cells) {
         int commas = 0;
         int points = 0;
         if (cells.stream().noneMatch(cell -> cell.indexOf(',') >= 0)) {
