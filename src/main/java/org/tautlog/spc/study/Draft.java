@@ -1,0 +1,185 @@
+package org.tautlog.spc.study;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.tautlog.spc.Autocorrelation;
+import org.tautlog.spc.chart.Chart;
+import org.tautlog.spc.chart.ChartKind;
+import org.tautlog.spc.chart.ChartPoint;
+import org.tautlog.spc.chart.IndividualsOptions;
+import org.tautlog.spc.chart.Removed;
+import org.tautlog.spc.chart.RunRule;
+import org.tautlog.spc.timeweighted.Cusum;
+import org.tautlog.spc.timeweighted.CusumPoint;
+
+/** A study while it is put together. */
+final class Draft {
+    private static final MathContext DIGITS = new MathContext(6);
+
+    private final StudyKind kind;
+    private final int values;
+    private final List<String> places;
+    private final String basis;
+    private final FrozenLimits limits;
+    private final List<SeriesStudy.Figure> figures = new ArrayList<>();
+    private final List<StudyPanel> panels = new ArrayList<>();
+    private final List<StudySignal> signals = new ArrayList<>();
+    private final List<SeriesStudy.LeftOut> removed = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
+
+    Draft(StudyKind kind, int values, List<String> places, String basis, FrozenLimits limits) {
+        this.kind = kind;
+        this.values = values;
+        this.places = places;
+        this.basis = basis;
+        this.limits = limits;
+    }
+
+    static String digits(double value) {
+        return new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
+    }
+
+    void note(String note) {
+        notes.add(note);
+    }
+
+    void figure(String name, double value) {
+        figures.add(new SeriesStudy.Figure(name, value));
+    }
+
+    void lines(String of, ChartPoint point) {
+        figure("centre" + of, point.centre());
+        figure("lower limit" + of, point.lower());
+        figure("upper limit" + of, point.upper());
+    }
+
+    void neighbours(Autocorrelation neighbours, IndividualsOptions.Neighbours rule, boolean measured) {
+        if (!measured) return;
+        if (neighbours.n() == 0) {
+            note("too few values to tell whether neighbours resemble each other");
+        } else if (neighbours.allowed() > 0) {
+            note("neighbouring values resemble each other (lag-1 autocorrelation " + digits(neighbours.lagOne()) + "): "
+                    + (rule == IndividualsOptions.Neighbours.WIDEN
+                            ? "limits are widened for it"
+                            : "limits are not widened and will give false signals"));
+        }
+    }
+
+    void differentLimits(Chart chart) {
+        var first = chart.points().get(0);
+        if (chart.points().stream().anyMatch(point -> point.upper() != first.upper()))
+            note("limits differ from point to point with what stands behind each; those of the last point are given");
+    }
+
+    void onlyLimits(Set<RunRule> rules) {
+        if (rules.stream().anyMatch(rule -> rule != RunRule.BEYOND_LIMITS))
+            note("run rules do not apply to " + kind.title() + "; only the limits are watched");
+    }
+
+    void removed(List<Removed> points) {
+        for (var point : points)
+            removed.add(new SeriesStudy.LeftOut(
+                    point.index() + 1,
+                    places.get(point.index()),
+                    point.value(),
+                    word(point.kind()) + " " + digits(point.value()) + " beyond " + digits(point.lower()) + " to "
+                            + digits(point.upper()) + ", round " + point.round()));
+    }
+
+    void leftOut(SeriesStudy.LeftOut point) {
+        removed.add(point);
+    }
+
+    void signal(StudySignal signal) {
+        signals.add(signal);
+    }
+
+    /** Adds a panel with the signals of its lines. */
+    void panel(String title, boolean inUnit, PanelLine... lines) {
+        panelOnly(title, inUnit, lines);
+        for (var line : lines)
+            for (var point : line.chart().signals())
+                signals.add(new StudySignal(
+                        point.index() + 1, places.get(point.index()), title, point.value(), broken(point)));
+    }
+
+    void panelOnly(String title, boolean inUnit, PanelLine... lines) {
+        panels.add(new StudyPanel(title, inUnit, List.of(lines)));
+    }
+
+    /** The upper sum above and the lower one below zero, each with its decision value. */
+    void sums(Cusum cusum) {
+        double h = cusum.limits().decision();
+        var up = sums(cusum, h, CusumPoint::upperSum);
+        var down = sums(cusum, h, point -> -point.lowerSum());
+        panelOnly("cumulative sums", true, new PanelLine("upper sum", up), new PanelLine("lower sum", down));
+        for (var point : cusum.signals()) {
+            boolean rise = point.signal() == CusumPoint.Signal.UP;
+            int index = (int) point.index();
+            signals.add(new StudySignal(
+                    index + 1,
+                    places.get(index),
+                    "cumulative sums",
+                    rise ? point.upperSum() : -point.lowerSum(),
+                    (rise ? "risen" : "fallen") + " since point " + (point.began() + 1) + ", now near "
+                            + digits(point.level(cusum.limits()))));
+        }
+    }
+
+    private static Chart sums(Cusum cusum, double h, java.util.function.ToDoubleFunction<CusumPoint> sum) {
+        return Chart.draw(
+                ChartKind.DIFFERENCE,
+                cusum.points().stream().mapToDouble(sum).toArray(),
+                i -> new Chart.Lines(-h, 0, h, 0, 1),
+                RunRule.limitsOnly());
+    }
+
+    /** Names for each signal the columns that put it there. */
+    void parts(IntFunction<double[]> partsOf) {
+        signals.replaceAll(signal -> {
+            var parts = partsOf.apply(signal.point() - 1);
+            int most = IntStream.range(0, parts.length)
+                    .reduce((a, b) -> parts[b] > parts[a] ? b : a)
+                    .orElse(0);
+            return new StudySignal(
+                    signal.point(),
+                    signal.place(),
+                    signal.panel(),
+                    signal.value(),
+                    signal.said() + "; most of it by column " + (most + 1));
+        });
+    }
+
+    SeriesStudy study() {
+        int points = panels.get(0).lines().get(0).chart().points().size();
+        return new SeriesStudy(kind, values, points, basis, figures, panels, signals, removed, notes, limits);
+    }
+
+    private static String broken(ChartPoint point) {
+        return point.broken().stream()
+                .map(rule -> rule == RunRule.BEYOND_LIMITS
+                        ? point.value() > point.upper() ? "above the upper limit" : "below the lower limit"
+                        : rule.words())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String word(ChartKind kind) {
+        return switch (kind) {
+            case INDIVIDUALS -> "value";
+            case MOVING_RANGE -> "moving range";
+            case MEAN -> "mean";
+            case RANGE -> "range";
+            case STANDARD_DEVIATION -> "standard deviation";
+            case EWMA -> "average";
+            case T_SQUARED -> "T squared";
+            case COUNT -> "point";
+            case DIFFERENCE -> "difference";
+        };
+    }
+}

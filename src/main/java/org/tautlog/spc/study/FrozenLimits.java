@@ -1,0 +1,20 @@
+package org.tautlog.spc.study;
+
+import java.util.List;
+
+/**
+ * Limits kept from phase 1: all that phase 2 needs.
+ *
+ * @param kind the chart they belong to
+ * @param limits the chart room's own record of limits, of the kind's type
+ * @param streams names of the streams by column; empty but for parallel streams
+ */
+public record FrozenLimits(StudyKind kind, Record limits, List<String> streams) {
+    /** Checks that the limits belong to the kind and copies the list. */
+    public FrozenLimits {
+        if (!kind.limitsType().isInstance(limits))
+            throw new IllegalArgumentException("limits are " + limits.getClass().getSimpleName() + "; " + kind.word()
+                    + " needs " + kind.limitsType().getSimpleName());
+        streams = List.copyOf(streams);
+    }
+}

@@ -1,0 +1,56 @@
+package org.tautlog.spc.study;
+
+import java.util.List;
+
+/**
+ * A finished study of one group of rows.
+ *
+ * @param kind what was charted
+ * @param values how many values it rests on
+ * @param points how many points were plotted
+ * @param basis where the limits come from, one sentence part
+ * @param figures centre, limits and sigmas by name, in reading order; limits that differ from point to point are the last's
+ * @param panels its drawings, at least 1
+ * @param signals every point that gave a signal, in order
+ * @param removed every point left out of the limits, with its reason; none in phase 2
+ * @param notes what a reader must know beside the figures
+ * @param limits the limits, to be frozen
+ */
+public record SeriesStudy(
+        StudyKind kind,
+        int values,
+        int points,
+        String basis,
+        List<Figure> figures,
+        List<StudyPanel> panels,
+        List<StudySignal> signals,
+        List<LeftOut> removed,
+        List<String> notes,
+        FrozenLimits limits) {
+    /** Copies the lists. */
+    public SeriesStudy {
+        figures = List.copyOf(figures);
+        panels = List.copyOf(panels);
+        signals = List.copyOf(signals);
+        removed = List.copyOf(removed);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * One figure.
+     *
+     * @param name its name, for readers
+     * @param value its value
+     */
+    public record Figure(String name, double value) {}
+
+    /**
+     * A point that the limits do not rest on.
+     *
+     * @param point which point, from 1
+     * @param place where it comes from
+     * @param value what was plotted
+     * @param said why it was left out
+     */
+    public record LeftOut(int point, String place, double value, String said) {}
+}
