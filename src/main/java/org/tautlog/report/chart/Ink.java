@@ -1,7 +1,9 @@
 package org.tautlog.report.chart;
 
 import java.awt.Color;
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * The inks of a chart. Each is drawn in a colour that stands for it alone, and the finished drawing names the page's custom
@@ -17,6 +19,7 @@ enum Ink {
     SIGNAL(7, "#b4431c"),
     ELASTIC(8, "#8a6a14");
 
+    private static final Pattern NAMED = Pattern.compile("var\\(--ink-[a-z]+,(#[0-9a-f]{6})\\)");
     private static final int GREEN = 254;
     private static final int BLUE = 253;
 
@@ -30,6 +33,22 @@ enum Ink {
 
     Color colour() {
         return new Color(red, GREEN, BLUE);
+    }
+
+    /** The colour that a stand-in means where no page's style decides; any other colour is itself. */
+    static Color real(Color standIn) {
+        return standIn.getGreen() == GREEN && standIn.getBlue() == BLUE
+                ? Arrays.stream(values())
+                        .filter(ink -> ink.red == standIn.getRed())
+                        .findFirst()
+                        .map(ink -> Color.decode(ink.fallback))
+                        .orElse(standIn)
+                : standIn;
+    }
+
+    /** The drawing with each ink in its own colour, for programs that know no custom properties. */
+    static String fixed(String svg) {
+        return NAMED.matcher(svg).replaceAll("$1");
     }
 
     static String named(String svg) {

@@ -1,0 +1,13 @@
+/**
+ * Studies of values from elsewhere as JSON, and control limits kept in a file between two runs.
+ *
+ * <p>Public types in reading order: {@link org.tautlog.report.study.SeriesJson}, {@link
+ * org.tautlog.report.study.CapabilityJson}, {@link org.tautlog.report.study.GaugeJson}, {@link
+ * org.tautlog.report.study.LimitsFile}.
+ *
+ * <p>May import: spc, problem. Refuses to: compute.
+ */
+@NullMarked
+package org.tautlog.report.study;
+
+import org.jspecify.annotations.NullMarked;
