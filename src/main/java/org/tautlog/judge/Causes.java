@@ -44,19 +44,21 @@ final class Causes {
     private static void wrongParts(Sheet sheet) {
         double rate = sheet.signature().elastic().torqueRateNmPerDeg().number();
         double usual = sheet.usualRateNmPerDeg().orElse(rate);
-        boolean rateOff = sheet.has(FindingCode.TORQUE_RATE_HIGH)
-                || sheet.has(FindingCode.TORQUE_RATE_LOW)
-                || Math.abs(rate / usual - 1) > 2 * sheet.faults().causeShare();
+        boolean rateOutside = sheet.has(FindingCode.TORQUE_RATE_HIGH) || sheet.has(FindingCode.TORQUE_RATE_LOW);
+        boolean rateOff =
+                rateOutside || Math.abs(rate / usual - 1) > 2 * sheet.faults().causeShare();
         boolean onsetOff = sheet.has(FindingCode.EARLY_ONSET) || sheet.has(FindingCode.LATE_ONSET);
-        if (rundownOffBy(sheet) > LEAST_LAYER_DEG && (rateOff || onsetOff)) {
+        boolean layer = rundownOffBy(sheet) > LEAST_LAYER_DEG && (rateOff || onsetOff);
+        if (layer || (rundownOffBy(sheet) > 0 && rateOutside)) {
             wrongParts(sheet, "the turn to the snug point is off by %.0f deg and", rundownOffBy(sheet), rate, usual);
             return;
         }
         var ratio = sheet.signature().marks().snugGradientRatio();
-        if (sheet.has(FindingCode.SOFT_SEATING) && ratio.isFound() && ratio.number() < STILL_SEATING_RATIO) {
+        boolean stillSeating = ratio.isFound() && ratio.number() < STILL_SEATING_RATIO;
+        if (sheet.has(FindingCode.SOFT_SEATING) && ratio.isFound() && (stillSeating || rundownOffBy(sheet) > 0)) {
             wrongParts(
                     sheet,
-                    "the parts draw together late, at the snug point the gradient is only %.2f of the torque rate, and",
+                    "the parts draw together late, at the snug point the gradient is %.2f of the torque rate, and",
                     ratio.number(),
                     rate,
                     usual);

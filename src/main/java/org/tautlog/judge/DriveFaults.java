@@ -18,7 +18,8 @@ final class DriveFaults {
     static void check(Sheet sheet) {
         var marks = sheet.signature().marks();
         var rule = sheet.faults();
-        if (!sheet.has(FindingCode.NOT_SEATED)
+        boolean jerksOrFalls = sheet.has(FindingCode.NOT_SEATED) || sheet.has(FindingCode.CROSS_THREADED);
+        if (!jerksOrFalls
                 && marks.angleSlipDeg().isFound()
                 && marks.angleSlipDeg().number() > rule.angleSlipDeg()) {
             sheet.add(
@@ -54,7 +55,7 @@ final class DriveFaults {
                     rule.springBackDeg());
         }
         stickSlip(sheet);
-        if (!sheet.has(FindingCode.NOT_SEATED)) {
+        if (!jerksOrFalls) {
             drop(sheet);
         }
     }

@@ -33,8 +33,8 @@ public final class Judge {
         DataCheck.check(sheet);
         WindowCheck.check(sheet);
         StartFaults.check(sheet);
-        DriveFaults.check(sheet);
         ThreadFaults.check(sheet);
+        DriveFaults.check(sheet);
         Causes.check(sheet);
         if (specification.statedJoint().isPresent()) {
             clampLoad(sheet);

@@ -20,6 +20,7 @@ final class ThreadFaults {
         }
         crossThreaded(sheet);
         if (!sheet.has(FindingCode.NOT_SEATED)
+                && !sheet.has(FindingCode.CROSS_THREADED)
                 && !sheet.has(FindingCode.TRUNCATED)
                 && !sheet.has(FindingCode.SENSOR_SATURATED)) {
             stripping(sheet);

@@ -28,6 +28,12 @@ final class ElasticFit {
     private static final double WIDEST = 3;
     private static final double LEAST_ZONE_DEG = 20;
     private static final int LEAST_CELLS = 6;
+    /** Slopes of the two halves of a line that is straight under its saw differ by less than this. */
+    private static final double HALVES_RATIO = 1.25;
+
+    /** Gradient spans that a line under a saw must cover, so that some teeth lie in it. */
+    private static final double SAWN_SPANS = 2;
+
     private static final double WORST_RESIDUAL = 0.15;
 
     final @Nullable RobustLine line;
@@ -85,6 +91,12 @@ final class ElasticFit {
         }
         var zone = longestAbove(cells, gradient, start, PLATEAU_SHARE * plateau - gradientNoise, span / 2);
         double width = cells.angleDeg(zone[1] - 1) - cells.angleDeg(zone[0]);
+        if (width < LEAST_ZONE_DEG) {
+            var sawn = byTorque(cells, smooth, gradient, start, peak, gradientNoise);
+            if (sawn.line != null) {
+                return sawn;
+            }
+        }
         if (zone[1] - zone[0] < LEAST_CELLS || width < LEAST_ZONE_DEG) {
             return none(
                     String.format(
@@ -109,20 +121,47 @@ final class ElasticFit {
         return new ElasticFit(line, "", gradient, zone[0], zone[1], gradientNoise);
     }
 
+    /**
+     * Where stick-slip leaves no gradient to keep near a plateau: the cells between 30 and 70 % of the peak torque, if both
+     * halves rise alike. Source: common practice, the elastic window by torque.
+     */
+    private static ElasticFit byTorque(
+            Cells cells, MovingLine smooth, MovingLine gradient, int start, double peak, double gradientNoise) {
+        int from = firstAbove(cells, smooth, start, 0.3 * peak);
+        int to = firstAbove(cells, smooth, from, 0.7 * peak) + 1;
+        int middle = (from + to) / 2;
+        if (middle - from < 2 * LEAST_CELLS
+                || cells.angleDeg(to - 1) - cells.angleDeg(from) < SAWN_SPANS * gradient.spanDeg()) {
+            return none("too short", gradient, gradientNoise);
+        }
+        double first = RobustLine.through(cells.angles(), cells.torques(), from, middle)
+                .slope();
+        double second =
+                RobustLine.through(cells.angles(), cells.torques(), middle, to).slope();
+        var line = RobustLine.through(cells.angles(), cells.torques(), from, to);
+        double rise = line.slope() * (cells.angleDeg(to - 1) - cells.angleDeg(from));
+        boolean alike = first > 0 && second > 0 && Math.max(first, second) < HALVES_RATIO * Math.min(first, second);
+        return alike && line.residualNm() < WORST_RESIDUAL * rise
+                ? new ElasticFit(line, "", gradient, from, to, gradientNoise)
+                : none("no straight line", gradient, gradientNoise);
+    }
+
+    private static int firstAbove(Cells cells, MovingLine smooth, int from, double levelNm) {
+        int i = from;
+        while (i < cells.size() - 1 && smooth.value(i) < levelNm) {
+            i++;
+        }
+        return i;
+    }
+
     private static ElasticFit none(String why, MovingLine gradient, double gradientNoise) {
         return new ElasticFit(null, why, gradient, 0, 0, gradientNoise);
     }
 
     /** Mean slope between 30 and 70 % of the peak torque. */
     private static double crudeSlope(Cells cells, MovingLine smooth, int start, double peak) {
-        int low = start;
-        while (low < cells.size() - 1 && smooth.value(low) < 0.3 * peak) {
-            low++;
-        }
-        int high = low;
-        while (high < cells.size() - 1 && smooth.value(high) < 0.7 * peak) {
-            high++;
-        }
+        int low = firstAbove(cells, smooth, start, 0.3 * peak);
+        int high = firstAbove(cells, smooth, low, 0.7 * peak);
         double turn = cells.angleDeg(high) - cells.angleDeg(low);
         return turn > 0 ? (smooth.value(high) - smooth.value(low)) / turn : 0;
     }

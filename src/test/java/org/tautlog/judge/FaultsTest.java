@@ -97,6 +97,19 @@ class FaultsTest {
     }
 
     @Test
+    void stick_slip_costs_no_elastic_line() {
+        for (int seed = 1; seed <= 20; seed++) {
+            var made = Cases.good();
+            made.seed = seed;
+            made.torqueOfTurn = turn -> 1 + 0.14 * Math.min(1, turn / 60) * (turn / 18 - Math.floor(turn / 18) - 0.5);
+            var judgement = Cases.judge(made);
+            assertEquals(List.of(STICK_SLIP), codes(judgement), "seed " + seed);
+            var rate = judgement.signature().elastic().torqueRateNmPerDeg();
+            assertEquals(made.rateNmPerDeg, rate.number(), 0.05 * made.rateNmPerDeg, "seed " + seed);
+        }
+    }
+
+    @Test
     void low_friction_is_named_beside_the_low_final_torque() {
         var made = Cases.good();
         made.rateNmPerDeg = 0.11;
