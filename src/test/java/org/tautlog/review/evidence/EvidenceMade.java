@@ -1,0 +1,51 @@
+package org.tautlog.review.evidence;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Locale;
+import org.tautlog.judge.Judgement;
+import org.tautlog.judge.Verdict;
+import org.tautlog.review.MadeShift;
+import org.tautlog.signature.EndState;
+import org.tautlog.signature.Signature;
+import org.tautlog.signature.YieldOnset;
+import org.tautlog.trace.TraceIdentity;
+
+/** Judgements made by hand, one engine a minute. */
+final class EvidenceMade {
+    private EvidenceMade() {}
+
+    static Judgement judgement(int engine, String spindle, int attempt, Verdict verdict, EndState state) {
+        var like = MadeShift.named("FW", 360).judgement();
+        var signature = like.signature();
+        var onset = signature.onset();
+        return new Judgement(
+                new TraceIdentity(
+                        String.format(Locale.ROOT, "FW-%02d", engine),
+                        "S40",
+                        spindle,
+                        spindle,
+                        attempt,
+                        OffsetDateTime.parse("2026-03-17T06:00:00+01:00").plusMinutes(engine),
+                        "A17"),
+                like.source(),
+                like.specificationName(),
+                like.specificationVersion(),
+                new Signature(
+                        signature.samples(),
+                        signature.prevailingTorqueNm(),
+                        signature.snug(),
+                        signature.elastic(),
+                        new YieldOnset(
+                                onset.angleDeg(),
+                                onset.torqueNm(),
+                                onset.minGradientRatio(),
+                                onset.finalGradientRatio(),
+                                onset.pastOnsetDeg(),
+                                state),
+                        signature.end(),
+                        signature.marks()),
+                verdict,
+                List.of());
+    }
+}
