@@ -30,7 +30,7 @@ public final class SeriesChart {
     private static final int HEIGHT = 260;
     private static final int MOST_LABELS = 8;
     private static final int MOST_NAMES = 12;
-    private static final double LABEL_ROOM = 0.2;
+    private static final double LABEL_ROOM = 0.26;
     private static final MathContext DIGITS = new MathContext(6);
     private static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 13);
 
@@ -117,7 +117,8 @@ public final class SeriesChart {
         Plots.points(plot, series, PointsRenderer.dots(n > 300 ? 2f : 3.4f, Ink.TRACE));
         if (lines > 1 && lines <= MOST_NAMES) {
             var last = line.chart().points().get(line.chart().points().size() - 1);
-            plot.addAnnotation(Plots.text(line.name(), n * 1.1 + 0.9, last.value(), TextAnchor.CENTER_LEFT, Ink.FAINT));
+            plot.addAnnotation(
+                    Plots.text(line.name(), n * 1.14 + 0.9, last.value(), TextAnchor.CENTER_LEFT, Ink.FAINT));
         }
     }
 
@@ -168,10 +169,15 @@ public final class SeriesChart {
         var room = plot.getRangeAxis().getRange();
         double lift = 0.06 * room.getLength();
         int labels = 0;
+        StudySignal before = null;
         for (StudySignal signal : here) {
             double y = room.constrain(signal.value());
             marks.add(signal.point(), y);
-            if (labels++ < MOST_LABELS) {
+            boolean goesOn = before != null
+                    && before.point() + 1 == signal.point()
+                    && kind(before).equals(kind(signal));
+            before = signal;
+            if (!goesOn && labels++ < MOST_LABELS) {
                 boolean below = y < room.getCentralValue();
                 var words = signal.said()
                         .replace("above the upper limit", "above")
@@ -187,6 +193,11 @@ public final class SeriesChart {
             }
         }
         Plots.points(plot, marks, PointsRenderer.square());
+    }
+
+    /** What a signal says but for its numbers: of a run of the same only the first is put into words. */
+    private static String kind(StudySignal signal) {
+        return signal.said().replaceAll("[0-9.]+", "");
     }
 
     private static String digits(double value) {

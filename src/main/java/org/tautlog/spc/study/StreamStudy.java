@@ -19,6 +19,9 @@ import org.tautlog.spc.stream.StreamsLimits;
 
 /** Rows of parallel streams laid out by time and stream, and charted together. */
 final class StreamStudy {
+    private static final String DEVIATIONS = "deviations from own centre";
+    private static final String DIFFERENCES = "differences from the mean";
+
     private StreamStudy() {}
 
     /** A table by time and stream, NaN where a stream was not seen, and what its rows and columns are called. */
@@ -67,8 +70,10 @@ final class StreamStudy {
     }
 
     private static String said(int removed, boolean settled) {
-        return "limits from all streams together, "
-                + (removed == 0 ? "no value left out" : removed + " values left out as beyond the limits")
+        return "limits from all streams, "
+                + (removed == 0
+                        ? "no value left out"
+                        : removed + (removed == 1 ? " value" : " values") + " left out as beyond the limits")
                 + (settled ? "" : "; values beyond the limits remain");
     }
 
@@ -110,7 +115,7 @@ final class StreamStudy {
         draft.panelOnly("mean of the streams", true, new PanelLine("mean", chart.common()));
         var points = chart.points();
         draft.panelOnly(
-                "largest and smallest deviation from own centre",
+                DEVIATIONS,
                 true,
                 line("largest", limits.groupReach(), points, StreamPoint::largestDeviation),
                 line("smallest", limits.groupReach(), points, StreamPoint::smallestDeviation));
@@ -118,7 +123,7 @@ final class StreamStudy {
                 .filter(j -> limits.centres().get(j) != null)
                 .mapToObj(j -> difference(j, chart, layout))
                 .toArray(PanelLine[]::new);
-        draft.panelOnly("difference from the mean of the streams", true, own);
+        draft.panelOnly(DIFFERENCES, true, own);
         for (var signal : chart.signals()) draft.signal(said(signal, chart, layout));
         return draft;
     }
@@ -176,16 +181,35 @@ final class StreamStudy {
             case GROUP_LOW -> name + " far below its own centre";
             case OWN_HIGH -> name + " above the other streams";
             case OWN_LOW -> name + " below the other streams";
-            case RUN_LARGEST -> name + " the largest too many times running";
-            case RUN_SMALLEST -> name + " the smallest too many times running";
+            case RUN_LARGEST -> name + " the largest " + (int) signal.value() + " times running";
+            case RUN_SMALLEST -> name + " the smallest " + (int) signal.value() + " times running";
             case OWN_RISE -> name + " rising against the other streams";
             case OWN_FALL -> name + " falling against the other streams";
         };
         var panel = switch (signal.kind()) {
             case ALL_MOVED -> "mean of the streams";
-            case GROUP_HIGH, GROUP_LOW, RUN_LARGEST, RUN_SMALLEST -> "largest and smallest deviation from own centre";
-            case OWN_HIGH, OWN_LOW, OWN_RISE, OWN_FALL -> "difference from the mean of the streams";
+            case GROUP_HIGH, GROUP_LOW, RUN_LARGEST, RUN_SMALLEST -> DEVIATIONS;
+            case OWN_HIGH, OWN_LOW, OWN_RISE, OWN_FALL -> DIFFERENCES;
         };
-        return new StudySignal(point, layout.times.get(signal.time()), panel, signal.value(), said);
+        return new StudySignal(point, layout.times.get(signal.time()), panel, plotted(signal, chart, layout), said);
+    }
+
+    /** Where the signal stands in its panel: a run and a sum stand at the point that completes them. */
+    private static double plotted(StreamSignal signal, StreamsChart chart, Layout layout) {
+        if (signal.stream() == null) return signal.value();
+        int stream = signal.stream();
+        double common = chart.points().stream()
+                .filter(point -> point.time() == signal.time())
+                .mapToDouble(StreamPoint::common)
+                .findFirst()
+                .orElse(0);
+        double centre =
+                java.util.Objects.requireNonNullElse(chart.limits().centres().get(stream), 0.0);
+        double deviation = layout.cells.get(signal.time())[stream] - centre;
+        return switch (signal.kind()) {
+            case RUN_LARGEST, RUN_SMALLEST -> deviation;
+            case OWN_RISE, OWN_FALL -> deviation - common;
+            case ALL_MOVED, GROUP_HIGH, GROUP_LOW, OWN_HIGH, OWN_LOW -> signal.value();
+        };
     }
 }

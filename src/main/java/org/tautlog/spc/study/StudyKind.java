@@ -37,7 +37,7 @@ public enum StudyKind {
     /** Faults for each unit with the scatter between points. */
     FAULTS_PER_UNIT_LANEY("u-laney", "faults for each unit, scatter between points allowed for", CountLimits.class),
     /** Parallel streams. */
-    STREAMS("streams", "parallel streams: their mean, their extremes, each one's difference", StreamsLimits.class);
+    STREAMS("streams", "parallel streams", StreamsLimits.class);
 
     private final String word;
     private final String title;
