@@ -9,11 +9,13 @@ final class Cells {
     private final double[] angleDeg;
     private final double[] torqueNm;
     private final int size;
+    private final MovingLine.Sums sums;
 
     Cells(double[] angleDeg, double[] torqueNm, int size) {
         this.angleDeg = angleDeg;
         this.torqueNm = torqueNm;
         this.size = size;
+        this.sums = new MovingLine.Sums(angleDeg, torqueNm, size);
     }
 
     int size() {
@@ -43,7 +45,7 @@ final class Cells {
     }
 
     MovingLine line(double spanDeg) {
-        return MovingLine.through(angleDeg, torqueNm, size, spanDeg);
+        return MovingLine.through(angleDeg, size, sums, spanDeg);
     }
 
     /** Usual distance of neighbouring cells from one on, deg. */

@@ -24,7 +24,11 @@ final class MovingLine {
     }
 
     static MovingLine through(double[] x, double[] y, int size, double spanDeg) {
-        var sums = new Sums(x, y, size);
+        return through(x, size, new Sums(x, y, size), spanDeg);
+    }
+
+    /** The same from sums that serve several spans. */
+    static MovingLine through(double[] x, int size, Sums sums, double spanDeg) {
         var slope = new double[size];
         var value = new double[size];
         int from = 0;

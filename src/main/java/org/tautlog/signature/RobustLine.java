@@ -29,7 +29,7 @@ record RobustLine(
     private static final int ROUNDS = 8;
 
     /** Relative change of the slope at which it has settled. */
-    private static final double SETTLED = 1e-5;
+    private static final double SETTLED = 1e-4;
 
     private static final int MOST_POINTS = 400;
     private static final double LARGEST_LIKENESS = 0.95;
