@@ -135,11 +135,7 @@ final class FilePerTrace extends TraceTable {
 
     @Override
     void breakOff(Where where, IOException cause) {
-        if (draft != null) {
-            draft.spoil(BrokenFile.problem(where, cause));
-        } else {
-            ledger.problem(BrokenFile.problem(where, cause));
-        }
+        breakOff(draft, BrokenFile.problem(where, cause));
     }
 
     @Override

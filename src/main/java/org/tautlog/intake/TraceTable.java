@@ -2,6 +2,7 @@ package org.tautlog.intake;
 
 import java.io.IOException;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.file.BreakingStream;
 import org.tautlog.intake.text.Line;
 import org.tautlog.intake.text.LineSource;
@@ -47,6 +48,19 @@ abstract class TraceTable {
         draft.add(row.get(), text.at(line));
         if (sound && draft.fault().isPresent() && !line.ended()) {
             draft.respoil(truncated(line));
+        }
+    }
+
+    /**
+     * A file that ends early is told with the trace it cuts. Where that trace was lost before for a reason of its own,
+     * nobody would learn that more may be missing; so it is told by itself.
+     */
+    final void breakOff(@Nullable TraceDraft cut, Problem problem) {
+        var lost = cut == null ? null : cut.fault().orElse(null);
+        if (cut == null || (lost != null && lost.code() != ProblemCode.TRUNCATED)) {
+            ledger.problem(problem);
+        } else {
+            cut.spoil(problem);
         }
     }
 

@@ -3,13 +3,16 @@ package org.tautlog.intake;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.zip.GZIPOutputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -88,6 +91,22 @@ class BoundsTest {
         });
         assertEquals(traces, summary.traces().kept(), () -> summary.problems().toString());
         assertEquals(100, most[0]);
+    }
+
+    @Test
+    void a_packed_file_cut_short_is_told_even_where_it_cuts_a_trace_that_was_lost_before() throws IOException {
+        var whole = new ByteArrayOutputStream();
+        try (var stream = new GZIPOutputStream(whole)) {
+            stream.write((HEADER + "1,FW-1,0,1\n2,FW-2,0,none\n").getBytes(StandardCharsets.UTF_8));
+            for (int i = 1; i < 5000; i++) {
+                stream.write(("2,FW-2," + i + "," + Math.sqrt(i) + "\n").getBytes(StandardCharsets.UTF_8));
+            }
+        }
+        var file = folder.resolve("cut.csv.gz");
+        Files.write(file, Arrays.copyOf(whole.toByteArray(), whole.size() / 2));
+        var summary = LogReader.read(List.of(file), ReadOptions.withDefaults(), trace -> {});
+        assertEquals(Set.of(ProblemCode.NOT_A_NUMBER, ProblemCode.TRUNCATED), Set.copyOf(codes(summary)));
+        assertEquals(new Tally(2, 1, 1, 0), summary.traces());
     }
 
     @Test
