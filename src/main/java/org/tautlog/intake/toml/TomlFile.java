@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,6 +54,12 @@ public final class TomlFile {
                     Where.file(name),
                     "the file is not UTF-8 text",
                     "save it with encoding UTF-8");
+        } catch (NoSuchFileException e) {
+            return failed(
+                    ProblemCode.NOT_READABLE,
+                    Where.file(name),
+                    "the file cannot be read: it is not there",
+                    "check its name");
         } catch (IOException e) {
             return failed(
                     ProblemCode.NOT_READABLE,

@@ -119,6 +119,9 @@ class SpecificationFileTest {
     void a_file_that_is_not_there_is_a_problem_and_no_failure() {
         var read = SpecificationFile.read(Path.of("no-such-joint.toml"));
         assertEquals(ProblemCode.NOT_READABLE, read.problems().get(0).code());
+        assertEquals(
+                "no-such-joint.toml: the file cannot be read: it is not there; check its name",
+                read.problems().get(0).sentence());
     }
 
     @Test
