@@ -5,7 +5,9 @@ import java.io.PrintWriter;
 import me.tongfei.progressbar.DelegatingProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
+import me.tongfei.progressbar.ProgressBarStyle;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Help.Ansi;
 
 /** Shows on a terminal how far a long run is; silent everywhere else, so that logs and pipes stay clean. */
 final class Progress implements AutoCloseable {
@@ -18,15 +20,18 @@ final class Progress implements AutoCloseable {
     }
 
     static Progress onTerminal(String task, PrintWriter err) {
-        return on(task, err, isTerminal(System.console()));
+        // The bar's usual look is yellow; NO_COLOR and the terminals without colour are told apart as for the verdicts.
+        var style = Ansi.AUTO.enabled() ? ProgressBarStyle.COLORFUL_UNICODE_BLOCK : ProgressBarStyle.UNICODE_BLOCK;
+        return on(task, err, isTerminal(System.console()), style);
     }
 
-    static Progress on(String task, PrintWriter err, boolean terminal) {
+    static Progress on(String task, PrintWriter err, boolean terminal, ProgressBarStyle style) {
         if (!terminal) {
             return new Progress(null, err);
         }
         var bar = new ProgressBarBuilder()
                 .setTaskName(task)
+                .setStyle(style)
                 .setInitialMax(-1)
                 .setUpdateIntervalMillis(200)
                 .setConsumer(new DelegatingProgressBarConsumer(

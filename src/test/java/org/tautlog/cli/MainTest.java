@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.NoSuchFileException;
+import me.tongfei.progressbar.ProgressBarStyle;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -63,7 +64,7 @@ class MainTest {
     @Test
     void progress_is_silent_where_nobody_sits_at_a_terminal() {
         var err = new StringWriter();
-        try (var progress = Progress.on("reading", new PrintWriter(err), false)) {
+        try (var progress = Progress.on("reading", new PrintWriter(err), false, ProgressBarStyle.UNICODE_BLOCK)) {
             progress.step();
         }
         assertEquals("", err.toString());
@@ -72,12 +73,13 @@ class MainTest {
     @Test
     void progress_leaves_a_clean_line_behind() {
         var err = new StringWriter();
-        try (var progress = Progress.on("reading", new PrintWriter(err), true)) {
+        try (var progress = Progress.on("reading", new PrintWriter(err), true, ProgressBarStyle.UNICODE_BLOCK)) {
             progress.step();
         }
         assertTrue(err.toString().contains("reading"), err.toString());
         assertTrue(err.toString().endsWith("\r"), err.toString());
         assertFalse(err.toString().contains("\n"), err.toString());
+        assertFalse(err.toString().contains("\u001b"), err.toString());
     }
 
     private static String told(Exception failure, boolean debug) {
