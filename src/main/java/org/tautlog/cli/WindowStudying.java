@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import org.tautlog.intake.ReadOptions;
+import org.tautlog.joint.study.ToleranceStudy;
 import org.tautlog.joint.window.WindowStudy;
 import org.tautlog.review.WindowReview;
 import org.tautlog.review.WindowSpread;
@@ -22,7 +23,20 @@ record WindowStudying(Path specificationFile, int draws, long seed, double cover
         logs = List.copyOf(logs);
     }
 
+    /** What the command line says wrong must not read as a fault of the specification. */
+    private void checkOptions() {
+        if (draws < ToleranceStudy.LEAST_DRAWS || draws > ToleranceStudy.MOST_DRAWS) {
+            throw Refusal.wrongUse("--draws is " + draws + "; it must lie from " + ToleranceStudy.LEAST_DRAWS + " to "
+                    + ToleranceStudy.MOST_DRAWS);
+        }
+        if (!(coverage > ToleranceStudy.LEAST_COVERAGE && coverage < 1)) {
+            throw Refusal.wrongUse("--coverage is " + coverage + "; it is a share and must lie above "
+                    + ToleranceStudy.LEAST_COVERAGE + " and below 1");
+        }
+    }
+
     WindowReview run(PrintWriter err) {
+        checkOptions();
         var specification = SpecificationSearch.read(specificationFile);
         WindowReview review;
         try {

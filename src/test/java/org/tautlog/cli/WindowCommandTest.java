@@ -78,7 +78,18 @@ class WindowCommandTest {
     void too_few_draws_are_refused_in_one_sentence() throws IOException {
         var run = CommandLineRun.of("window", joint(), "--draws", "10", "--json");
         assertEquals(2, run.exitCode(), run.toString());
-        assertTrue(run.err().contains("draws is 10.0"), run.err());
+        assertEquals(
+                "tautlog: --draws is 10; it must lie from 1000 to 10000000",
+                run.err().strip());
+    }
+
+    @Test
+    void a_coverage_that_is_no_share_is_the_command_lines_fault_and_not_the_specifications() throws IOException {
+        var run = CommandLineRun.of("window", joint(), "--coverage", "99.73", "--json");
+        assertEquals(2, run.exitCode(), run.toString());
+        assertEquals(
+                "tautlog: --coverage is 99.73; it is a share and must lie above 0.5 and below 1",
+                run.err().strip());
     }
 
     private String joint() throws IOException {

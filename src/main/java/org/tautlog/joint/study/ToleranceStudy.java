@@ -43,6 +43,15 @@ public record ToleranceStudy(
     /** Plus and minus three standard deviations of a normal distribution. Source: common practice. */
     public static final double USUAL_COVERAGE = 0.9973;
 
+    /** The fewest tightenings that may be drawn. */
+    public static final int LEAST_DRAWS = 1_000;
+
+    /** The most tightenings that may be drawn. */
+    public static final int MOST_DRAWS = 10_000_000;
+
+    /** Coverage, a share, must lie above this. */
+    public static final double LEAST_COVERAGE = 0.5;
+
     private static final double LEAST_PROBABILITY = 0x1.0p-53;
 
     /** Checks each value, and copies the map. */
@@ -52,9 +61,9 @@ public record ToleranceStudy(
         Require.within("torsionLeftShare", torsionLeftShare, 0, 1, "");
         Require.atLeast("embeddingMm", embeddingMm, 0, "mm");
         spreads = Map.copyOf(Require.present("spreads", spreads));
-        Require.within("draws", draws, 1_000, 10_000_000, "");
-        Require.above("coverage", coverage, 0.5, "");
-        Require.within("coverage", coverage, 0.5, Math.nextDown(1.0), "");
+        Require.within("draws", draws, LEAST_DRAWS, MOST_DRAWS, "");
+        Require.above("coverage", coverage, LEAST_COVERAGE, "");
+        Require.within("coverage", coverage, LEAST_COVERAGE, Math.nextDown(1.0), "");
     }
 
     /**
