@@ -18,8 +18,8 @@ public enum Quantity {
     ONSET_TORQUE("onset torque", "N·m"),
     /** Clamp load at the end of the turn. */
     FINAL_PRELOAD("clamp load, tightened", "N"),
-    /** Clamp load at the end of the turn over clamp load at which the yield strength is reached. */
-    YIELD_SHARE("share of yield, tightened", ""),
+    /** Clamp load at the end of the turn over clamp load that reaches the yield strength without torsion. */
+    YIELD_SHARE("share of yield in tension alone", ""),
     /** Clamp load hot, on the first warm-up. */
     HOT_PRELOAD("clamp load, hot", "N"),
     /** Clamp load cold again after the first warm-up. */
