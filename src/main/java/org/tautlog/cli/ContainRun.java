@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.tautlog.archive.Archive;
 import org.tautlog.archive.JudgementFilter;
-import org.tautlog.review.Change;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
 import org.tautlog.review.evidence.StandingJudgements;
+import org.tautlog.review.stream.Change;
 import org.tautlog.trace.TraceIdentity;
 
 /** Brackets a cause in an archive, and tells it in a few lines. */

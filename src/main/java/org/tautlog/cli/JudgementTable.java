@@ -11,8 +11,8 @@ import org.tautlog.joint.window.Consequence;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
 import org.tautlog.review.Gravity;
-import org.tautlog.review.Stream;
 import org.tautlog.review.VerdictCounts;
+import org.tautlog.review.stream.Stream;
 import org.tautlog.signature.Feature;
 import picocli.CommandLine.Help.Ansi;
 

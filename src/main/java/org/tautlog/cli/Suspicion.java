@@ -73,7 +73,7 @@ final class Suspicion {
     }
 
     private List<Containment> aroundMoment(List<Judgement> standing, Bracketing bracketing) {
-        var stream = new org.tautlog.review.Stream(station, spindle);
+        var stream = new org.tautlog.review.stream.Stream(station, spindle);
         return standing.stream()
                 .filter(one -> stream(one).equals(stream) && one.identity().time() != null)
                 .min(Comparator.comparing(this::away))
@@ -108,8 +108,8 @@ final class Suspicion {
                 .findFirst();
     }
 
-    private static org.tautlog.review.Stream stream(Judgement judgement) {
-        return new org.tautlog.review.Stream(
+    private static org.tautlog.review.stream.Stream stream(Judgement judgement) {
+        return new org.tautlog.review.stream.Stream(
                 judgement.identity().station(), judgement.identity().spindle());
     }
 }

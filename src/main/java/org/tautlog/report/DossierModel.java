@@ -9,13 +9,13 @@ import java.util.stream.Collectors;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.report.chart.ControlChart;
 import org.tautlog.review.EngineClampLoad;
-import org.tautlog.review.Stream;
-import org.tautlog.review.StreamChart;
 import org.tautlog.review.evidence.BoltPosition;
 import org.tautlog.review.evidence.EngineDossier;
 import org.tautlog.review.evidence.EngineTightening;
 import org.tautlog.review.evidence.Repeat;
 import org.tautlog.review.evidence.Said;
+import org.tautlog.review.stream.Stream;
+import org.tautlog.review.stream.StreamChart;
 
 /** Everything that the dossier's template shows, as words. */
 final class DossierModel {

@@ -3,7 +3,7 @@ package org.tautlog.report;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.Band;
-import org.tautlog.review.ChartedFeature;
+import org.tautlog.review.stream.ChartedFeature;
 import org.tautlog.signature.Feature;
 
 /** Numbers as readers see them: few digits, decimal points, a true minus sign, a dash where there is none. */
@@ -50,7 +50,7 @@ final class Figures {
         return switch (feature) {
             case FINAL_TORQUE -> 1;
             case TORQUE_RATE -> 4;
-            case TURN -> 1;
+            case TURN, ONSET_TORQUE, ONSET_ANGLE, CLAMP_LOAD -> 1;
         };
     }
 

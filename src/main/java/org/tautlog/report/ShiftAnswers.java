@@ -3,9 +3,9 @@ package org.tautlog.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.tautlog.judge.Verdict;
-import org.tautlog.review.Change;
 import org.tautlog.review.FindingTally;
 import org.tautlog.review.ShiftReview;
+import org.tautlog.review.stream.Change;
 
 /** The answers to a reader's first questions, in sentences made of the review's own numbers. */
 final class ShiftAnswers {
@@ -47,11 +47,13 @@ final class ShiftAnswers {
         if (review.seriesSearched() == 0) {
             return List.of("Too few tightenings per spindle to tell.");
         }
-        if (review.changes().isEmpty()) {
+        var cases = review.peers().cases();
+        if (review.changes().isEmpty() && cases.isEmpty()) {
             return List.of("No level moved for certain, in "
                     + Figures.count(review.seriesSearched(), "series", "series") + " searched.");
         }
         var answer = new ArrayList<String>();
+        cases.stream().limit(MOST_CHANGES).forEach(one -> answer.add(StreamWords.moved(one)));
         review.changes().stream().limit(MOST_CHANGES).forEach(change -> answer.add(sentence(change)));
         if (review.changes().size() > MOST_CHANGES) {
             answer.add("And " + (review.changes().size() - MOST_CHANGES) + " more, listed with the control charts.");

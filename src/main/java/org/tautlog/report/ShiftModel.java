@@ -14,9 +14,9 @@ import org.tautlog.problem.Problem;
 import org.tautlog.report.chart.ControlChart;
 import org.tautlog.review.FindingTally;
 import org.tautlog.review.ShiftReview;
-import org.tautlog.review.Stream;
-import org.tautlog.review.StreamChart;
 import org.tautlog.review.StreamSummary;
+import org.tautlog.review.stream.Stream;
+import org.tautlog.review.stream.StreamChart;
 
 /** Everything that the page's template shows, as words: the template itself neither counts nor formats. */
 final class ShiftModel {
@@ -59,6 +59,7 @@ final class ShiftModel {
                 "allChanges",
                 review.changes().stream().map(ShiftAnswers::sentence).toList());
         model.put("series", review.seriesSearched());
+        StreamsModel.addTo(model, review);
         model.put("charts", charts(review));
         model.put(
                 "chartedStreams",
@@ -160,12 +161,23 @@ final class ShiftModel {
                     entry.getKey().words(),
                     "charts",
                     entry.getValue().stream()
+                            .filter(chart -> drawn(chart, review))
                             .map(chart -> chart(
                                     chart,
                                     "c" + models.size() + '-' + chart.feature().name()))
                             .toList()));
         }
         return models;
+    }
+
+    /** The three features that every programme has; of the others those that something happened to. */
+    private static boolean drawn(StreamChart chart, ShiftReview review) {
+        return switch (chart.feature()) {
+            case FINAL_TORQUE, TORQUE_RATE, TURN -> true;
+            case ONSET_TORQUE, ONSET_ANGLE, CLAMP_LOAD ->
+                review.peers().moved(chart.stream(), chart.feature())
+                        || chart.lastingShifts().size() > 1;
+        };
     }
 
     private static Map<String, Object> chart(StreamChart chart, String id) {
@@ -180,6 +192,15 @@ final class ShiftModel {
                 n,
                 "signals",
                 chart.signals().size(),
+                "aside",
+                chart.aside().size(),
+                "lasting",
+                chart.lastingShifts().isEmpty()
+                        ? ""
+                        : "Weighted averages signal from "
+                                + StreamWords.tightening(chart.tightenings()
+                                        .get(chart.lastingShifts().get(0).index()))
+                                + '.',
                 "basis",
                 why.isEmpty() ? chart.basis() : "no limits: " + why,
                 "svg",

@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
+import org.tautlog.review.stream.Stream;
 
 /**
  * How often one kind of finding was met in a shift, where most, and since when.

@@ -3,6 +3,7 @@ package org.tautlog.review;
 import java.util.List;
 import java.util.Objects;
 import org.tautlog.judge.Judgement;
+import org.tautlog.review.stream.Stream;
 
 /**
  * One tightening that a person must look at.

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.tautlog.judge.Judgement;
+import org.tautlog.review.stream.Stream;
 import org.tautlog.trace.Curve;
 
 /**

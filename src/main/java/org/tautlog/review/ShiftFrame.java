@@ -7,6 +7,8 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
+import org.tautlog.review.stream.ChartedFeature;
+import org.tautlog.review.stream.Stream;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;

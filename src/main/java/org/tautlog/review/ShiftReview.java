@@ -6,6 +6,9 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.judge.Verdict;
+import org.tautlog.review.stream.Change;
+import org.tautlog.review.stream.StreamChart;
+import org.tautlog.review.stream.StreamReview;
 
 /**
  * One shift seen as a whole. Every number that a report shows is a field here.
@@ -23,9 +26,8 @@ import org.tautlog.judge.Verdict;
  * @param tallies findings, gravest kind first, then most frequent first; notes are left out
  * @param actions what to do, in order
  * @param listed tightenings that a person must look at, worst first, as many as the reviewer keeps
- * @param charts control charts, stream by stream
- * @param changes levels that moved, surest first
- * @param seriesSearched how many series were searched for changes; the level of proof is shared among them
+ * @param peers what the streams say when they are watched side by side
+ * @param clampLoads estimated clamp loads engine by engine, weakest bolt first
  */
 public record ShiftReview(
         JointSpecification specification,
@@ -41,9 +43,8 @@ public record ShiftReview(
         List<FindingTally> tallies,
         List<FirstAction> actions,
         List<Listed> listed,
-        List<StreamChart> charts,
-        List<Change> changes,
-        int seriesSearched) {
+        StreamReview peers,
+        List<EngineClampLoad> clampLoads) {
     public ShiftReview {
         Objects.requireNonNull(specification, "specification");
         Objects.requireNonNull(imported, "imported");
@@ -54,12 +55,27 @@ public record ShiftReview(
         tallies = List.copyOf(tallies);
         actions = List.copyOf(actions);
         listed = List.copyOf(listed);
-        charts = List.copyOf(charts);
-        changes = List.copyOf(changes);
+        Objects.requireNonNull(peers, "peers");
+        clampLoads = List.copyOf(clampLoads);
         if (enginesHeld.size() + enginesOpen > engines) {
             throw new IllegalArgumentException("engines is " + engines + ", held " + enginesHeld.size() + ", open "
                     + enginesOpen + "; each engine counts once");
         }
+    }
+
+    /** {@return control charts, stream by stream} */
+    public List<StreamChart> charts() {
+        return peers.charts();
+    }
+
+    /** {@return levels that moved, surest first} */
+    public List<Change> changes() {
+        return peers.changes();
+    }
+
+    /** {@return how many series were searched for changes; the level of proof is shared among them} */
+    public int seriesSearched() {
+        return peers.seriesSearched();
     }
 
     /** {@return tightenings that need a person and are not listed, as the list is bounded} */

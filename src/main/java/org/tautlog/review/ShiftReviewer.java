@@ -7,6 +7,7 @@ import java.util.PriorityQueue;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
+import org.tautlog.review.stream.StreamReview;
 import org.tautlog.trace.Curve;
 
 /**
@@ -68,7 +69,6 @@ public final class ShiftReviewer {
      */
     public ShiftReview review(ImportRecord imported) {
         var tally = Tally.of(judgements);
-        var charts = StreamCharts.of(judgements);
         return new ShiftReview(
                 specification,
                 imported,
@@ -83,9 +83,10 @@ public final class ShiftReviewer {
                 tally.findings(),
                 tally.actions(),
                 listed(),
-                charts,
-                LevelChanges.in(charts),
-                LevelChanges.searched(charts));
+                StreamReview.of(judgements, specification.window()),
+                EngineClampLoad.of(judgements).stream()
+                        .sorted(Comparator.comparingDouble(EngineClampLoad::lowestKN))
+                        .toList());
     }
 
     private List<Listed> listed() {

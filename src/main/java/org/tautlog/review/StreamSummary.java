@@ -2,6 +2,7 @@ package org.tautlog.review;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.review.stream.Stream;
 
 /**
  * One stream of a shift in a line.

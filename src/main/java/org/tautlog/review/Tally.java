@@ -16,6 +16,7 @@ import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
+import org.tautlog.review.stream.Stream;
 
 /** What is counted over a shift: verdicts, engines, findings. */
 record Tally(

@@ -4,9 +4,9 @@
  *
  * <p>Public types in reading order: {@link org.tautlog.review.ShiftReviewer} (takes judgements one by one),
  * {@link org.tautlog.review.ShiftReview} (what it found), {@link org.tautlog.review.Listed},
- * {@link org.tautlog.review.StreamSummary}, {@link org.tautlog.review.StreamChart}, {@link org.tautlog.review.Change},
+ * {@link org.tautlog.review.StreamSummary},
  * {@link org.tautlog.review.FindingTally}, {@link org.tautlog.review.FirstAction};
- * {@link org.tautlog.review.EngineClampLoad}. Of a window: {@link org.tautlog.review.WindowReview},
+ * {@link org.tautlog.review.EngineClampLoad}; what streams say side by side lies in {@code review.stream}. Of a window: {@link org.tautlog.review.WindowReview},
  * {@link org.tautlog.review.WindowSpread}, {@link org.tautlog.review.WindowFeature}, {@link org.tautlog.review.LimitFit}.
  *
  * <p>What an auditor asks of an archive is in {@code review.evidence}, which may import this room.

@@ -30,10 +30,10 @@ import org.tautlog.judge.Judge;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
 import org.tautlog.line.Fault;
-import org.tautlog.review.ChartedFeature;
 import org.tautlog.review.ImportRecord;
 import org.tautlog.review.ShiftReview;
 import org.tautlog.review.ShiftReviewer;
+import org.tautlog.review.stream.ChartedFeature;
 
 /** The shift of the sample logs, read and judged as a user would, against what really happened to each bolt. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)

@@ -8,8 +8,8 @@ import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.Range;
 import org.jfree.data.xy.XYSeries;
 import org.jspecify.annotations.Nullable;
-import org.tautlog.review.ChartedFeature;
-import org.tautlog.review.StreamChart;
+import org.tautlog.review.stream.ChartedFeature;
+import org.tautlog.review.stream.StreamChart;
 import org.tautlog.spc.chart.ChartPoint;
 
 /** One feature of one stream in time order with its control limits; points that break a rule stand out. */
@@ -61,6 +61,11 @@ public final class ControlChart {
         Plots.points(plot, line, PointsRenderer.dots(2.4f, Ink.TRACE));
         addSignals(plot, chart.signals(), scale);
         addEngine(plot, chart, scale, serial);
+        var aside = Plots.series(0);
+        chart.aside().stream()
+                .limit(MOST_POINTS)
+                .forEach(one -> aside.add(one.before() + 0.5, scale.constrain(one.value())));
+        Plots.points(plot, aside, PointsRenderer.cross());
         limits.ifPresent(found -> addLimits(plot, found.points().get(0), chart.feature(), n));
         return Svg.of(Plots.chart(plot), WIDTH, HEIGHT, id, description(chart));
     }
@@ -72,6 +77,9 @@ public final class ControlChart {
                 own.add(i + 1.0, scale.constrain(chart.values().get(i)));
             }
         }
+        chart.aside().stream()
+                .filter(one -> one.tightening().serial().equals(serial))
+                .forEach(one -> own.add(one.before() + 0.5, scale.constrain(one.value())));
         if (!own.isEmpty()) {
             Plots.points(plot, own, PointsRenderer.dots(ENGINE_DOT, Ink.ELASTIC));
         }
@@ -143,7 +151,8 @@ public final class ControlChart {
 
     private static String description(StreamChart chart) {
         return "Control chart of " + chart.feature().title() + " on "
-                + chart.stream().words() + ", " + chart.values().size() + " tightenings, " + chart.signals()
-                + " signals";
+                + chart.stream().words() + ", " + chart.values().size() + " tightenings, "
+                + chart.signals().size()
+                + " signals, " + chart.aside().size() + " set aside";
     }
 }

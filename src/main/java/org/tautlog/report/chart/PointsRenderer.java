@@ -43,6 +43,13 @@ final class PointsRenderer extends AbstractXYItemRenderer {
         return new PointsRenderer(new Path2D.Double(new Rectangle2D.Double(-3.5, -3.5, 7, 7)), 1.2f, false, Ink.SIGNAL);
     }
 
+    /** A cross on each point: it bears a fault of its own and is set aside. */
+    static PointsRenderer cross() {
+        var cross = new Path2D.Double(new Line2D.Double(-3, -3, 3, 3));
+        cross.append(new Line2D.Double(-3, 3, 3, -3), false);
+        return new PointsRenderer(cross, 1.1f, false, Ink.FAINT);
+    }
+
     /** A triangle below the upper edge that points up and out of the scale. */
     static PointsRenderer aboveScale() {
         return new PointsRenderer(triangle(7), 1f, true, Ink.SIGNAL);

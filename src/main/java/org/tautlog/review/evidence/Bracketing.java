@@ -13,10 +13,10 @@ import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
-import org.tautlog.review.Change;
-import org.tautlog.review.LevelChanges;
-import org.tautlog.review.Stream;
-import org.tautlog.review.StreamCharts;
+import org.tautlog.review.stream.Change;
+import org.tautlog.review.stream.LevelChanges;
+import org.tautlog.review.stream.Stream;
+import org.tautlog.review.stream.StreamCharts;
 import org.tautlog.trace.TraceIdentity;
 
 /** Finds the bracket of a cause among all judgements that stand. */

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.tautlog.review.Change;
+import org.tautlog.review.stream.Change;
 import org.tautlog.trace.TraceIdentity;
 
 /**

@@ -23,7 +23,7 @@ import org.tautlog.problem.Problem;
 import org.tautlog.review.EngineClampLoad;
 import org.tautlog.review.Listed;
 import org.tautlog.review.Outline;
-import org.tautlog.review.StreamCharts;
+import org.tautlog.review.stream.StreamCharts;
 import org.tautlog.trace.Curve;
 import org.tautlog.trace.Source;
 import org.tautlog.trace.TraceIdentity;

@@ -10,7 +10,7 @@ import org.tautlog.archive.KeptDecision;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.problem.Problem;
 import org.tautlog.review.EngineClampLoad;
-import org.tautlog.review.StreamChart;
+import org.tautlog.review.stream.StreamChart;
 
 /**
  * Everything that an archive knows of one engine.

@@ -9,7 +9,7 @@ import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
-import org.tautlog.review.Stream;
+import org.tautlog.review.stream.Stream;
 
 /** Looks among the tightenings around an engine for those that share what explains it. */
 final class SameCauses {

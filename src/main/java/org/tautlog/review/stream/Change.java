@@ -1,4 +1,4 @@
-package org.tautlog.review;
+package org.tautlog.review.stream;
 
 import java.util.Objects;
 import org.tautlog.spc.change.ChangePoint;

@@ -1,4 +1,4 @@
-package org.tautlog.review;
+package org.tautlog.review.stream;
 
 import org.tautlog.joint.window.Band;
 import org.tautlog.joint.window.Window;
@@ -8,18 +8,26 @@ import org.tautlog.signature.Signature;
 /** What is charted for every stream. */
 public enum ChartedFeature {
     /** Torque where the tool stopped. */
-    FINAL_TORQUE("final torque", "N·m"),
+    FINAL_TORQUE("final torque", "N·m", "finalTorqueNm"),
     /** Slope of the elastic line. */
-    TORQUE_RATE("torque rate", "N·m/deg"),
+    TORQUE_RATE("torque rate", "N·m/deg", "torqueRateNmPerDeg"),
     /** Turn past the snug point. */
-    TURN("turn past snug", "deg");
+    TURN("turn past snug", "deg", "turnDeg"),
+    /** Torque where the bolt begins to yield. */
+    ONSET_TORQUE("onset torque", "N·m", "onsetTorqueNm"),
+    /** Angle from the elastic origin to where the bolt begins to yield. */
+    ONSET_ANGLE("onset angle from origin", "deg", "onsetFromOriginDeg"),
+    /** Estimated clamp load where the tool stopped. */
+    CLAMP_LOAD("estimated clamp load", "kN", "clampLoadKN");
 
     private final String title;
     private final String unit;
+    private final String key;
 
-    ChartedFeature(String title, String unit) {
+    ChartedFeature(String title, String unit, String key) {
         this.title = title;
         this.unit = unit;
+        this.key = key;
     }
 
     /** {@return the feature in words} */
@@ -30,6 +38,11 @@ public enum ChartedFeature {
     /** {@return its unit} */
     public String unit() {
         return unit;
+    }
+
+    /** {@return its name in files, with its unit} */
+    public String key() {
+        return key;
     }
 
     /**
@@ -43,6 +56,9 @@ public enum ChartedFeature {
             case FINAL_TORQUE -> signature.end().torqueNm();
             case TORQUE_RATE -> signature.elastic().torqueRateNmPerDeg();
             case TURN -> signature.end().turnDeg();
+            case ONSET_TORQUE -> signature.onset().torqueNm();
+            case ONSET_ANGLE -> fromOrigin(signature);
+            case CLAMP_LOAD -> signature.clampLoad().loadKN();
         };
     }
 
@@ -57,6 +73,19 @@ public enum ChartedFeature {
             case FINAL_TORQUE -> window.finalTorqueNm();
             case TORQUE_RATE -> window.torqueRateNmPerDeg();
             case TURN -> window.turnDeg();
+            case ONSET_ANGLE -> window.onset().pastOriginDeg();
+            case ONSET_TORQUE, CLAMP_LOAD -> Band.open();
         };
+    }
+
+    private static Feature fromOrigin(Signature signature) {
+        var onset = signature.onset().angleDeg();
+        var origin = signature.elastic().originDeg();
+        if (!onset.isFound() || !origin.isFound()) {
+            return onset.isFound() ? origin : onset;
+        }
+        return Feature.of(
+                onset.number() - origin.number(),
+                Math.hypot(onset.standardUncertainty(), origin.standardUncertainty()));
     }
 }

@@ -1,4 +1,4 @@
-package org.tautlog.review;
+package org.tautlog.review.stream;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -99,7 +99,7 @@ public final class LevelChanges {
                 .orElseThrow();
     }
 
-    private static double[] drawnIn(List<Double> values) {
+    static double[] drawnIn(List<Double> values) {
         var numbers = values.stream().mapToDouble(Double::doubleValue).toArray();
         Sample.varying(numbers, 2 * SHORTEST_SEGMENT, "a search for changes")
                 .found()

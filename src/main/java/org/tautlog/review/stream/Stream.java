@@ -1,4 +1,4 @@
-package org.tautlog.review;
+package org.tautlog.review.stream;
 
 import java.util.Comparator;
 import java.util.Objects;
@@ -20,7 +20,13 @@ public record Stream(String station, String spindle) implements Comparable<Strea
         Objects.requireNonNull(spindle, "spindle");
     }
 
-    static Stream of(TraceIdentity identity) {
+    /**
+     * The stream that a tightening belongs to.
+     *
+     * @param identity the tightening
+     * @return its station and spindle
+     */
+    public static Stream of(TraceIdentity identity) {
         return new Stream(identity.station(), identity.spindle());
     }
 

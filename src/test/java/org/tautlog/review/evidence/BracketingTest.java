@@ -9,7 +9,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
-import org.tautlog.review.Stream;
+import org.tautlog.review.stream.Stream;
 import org.tautlog.signature.EndState;
 
 class BracketingTest {

@@ -1,0 +1,70 @@
+package org.tautlog.report;
+
+import java.util.stream.Collectors;
+import org.tautlog.review.stream.FalseAlarms;
+import org.tautlog.review.stream.LotEffect;
+import org.tautlog.review.stream.OwnShift;
+import org.tautlog.review.stream.SpindleCase;
+import org.tautlog.spc.Interval;
+import org.tautlog.trace.TraceIdentity;
+
+/** What streams say side by side, in sentences made of the review's own numbers. */
+final class StreamWords {
+    private StreamWords() {}
+
+    /** One spindle apart from its station's others: features, sizes, bounds, since when. */
+    static String moved(SpindleCase one) {
+        var first = one.shifts().get(0);
+        return one.stream().words() + " moved apart from "
+                + (first.ofStreams() == 2
+                        ? "its station's only other spindle (which of the two, a difference cannot say)"
+                        : "its station's " + (first.ofStreams() - 1) + " other spindles")
+                + ": " + one.shifts().stream().map(StreamWords::size).collect(Collectors.joining(", "))
+                + "; since " + tightening(first.first())
+                + (first.earliest().equals(first.latest())
+                        ? ""
+                        : " (between " + tightening(first.earliest()) + " and " + tightening(first.latest()) + ")")
+                + '.';
+    }
+
+    /** The size of one step with its bounds. */
+    static String size(OwnShift shift) {
+        int decimals = Figures.decimals(shift.feature());
+        var size = shift.step().size();
+        return shift.feature().title() + (size.value() > 0 ? " rose by " : " fell by ")
+                + Figures.of(Math.abs(size.value()), decimals) + ' '
+                + shift.feature().unit() + " ("
+                + absolute(size.bounds(), size.value() < 0, decimals) + ')';
+    }
+
+    static String lot(LotEffect effect) {
+        int decimals = Figures.decimals(effect.feature());
+        return ShiftAnswers.capital(effect.feature().title()) + " of lot " + effect.lot() + " lies "
+                + Figures.of(Math.abs(effect.difference()), decimals) + ' '
+                + effect.feature().unit()
+                + (effect.difference() > 0 ? " above" : " below") + " that of the other lots ("
+                + absolute(effect.bounds(), effect.difference() < 0, decimals) + "), on " + effect.alike() + " of "
+                + effect.spindles() + " spindles alike.";
+    }
+
+    static String falseAlarms(FalseAlarms alarms) {
+        return alarms.charts() + " charts with " + alarms.points() + " points: beyond limits or by a run "
+                + alarms.seenByRules() + " signals, where chance alone gives about "
+                + Figures.of(alarms.expectedByRules(), 0) + "; by weighted averages " + alarms.seenByAverages()
+                + ", chance about " + Figures.of(alarms.expectedByAverages(), 0)
+                + "; of one spindle on its station's charts " + alarms.seenOfOne() + ", chance about "
+                + Figures.of(alarms.expectedOfOne(), 0)
+                + ". A signal on one chart is therefore not yet a finding.";
+    }
+
+    static String tightening(TraceIdentity identity) {
+        var time = identity.time();
+        return identity.serial() + (time == null ? "" : ", " + Times.clock(time));
+    }
+
+    private static String absolute(Interval bounds, boolean turned, int decimals) {
+        return turned
+                ? Figures.of(-bounds.upper(), decimals) + " to " + Figures.of(-bounds.lower(), decimals)
+                : Figures.of(bounds.lower(), decimals) + " to " + Figures.of(bounds.upper(), decimals);
+    }
+}

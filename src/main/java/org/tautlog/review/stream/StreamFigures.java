@@ -1,0 +1,114 @@
+package org.tautlog.review.stream;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.joint.window.Band;
+import org.tautlog.joint.window.Window;
+import org.tautlog.spc.Answer;
+import org.tautlog.spc.Reason;
+import org.tautlog.spc.Sample;
+import org.tautlog.spc.capability.Capability;
+import org.tautlog.spc.capability.CapabilityOptions;
+import org.tautlog.spc.capability.CapabilityStudy;
+import org.tautlog.spc.capability.SpecLimits;
+import org.tautlog.spc.outlier.ModifiedZ;
+import org.tautlog.trace.TraceIdentity;
+
+/**
+ * What one feature of one stream was like over the shift. Tightenings with a fault of their own are set aside.
+ *
+ * @param stream the station and spindle
+ * @param feature what it is about
+ * @param n how many tightenings
+ * @param median their median, in the feature's unit; null where there are none
+ * @param robustDeviation 1.4826 times their median absolute deviation; null where there are none
+ * @param offset median less the median of the station's other spindles, over the median of the station's robust deviations;
+ *     null where there is nothing to compare with
+ * @param strays tightenings whose modified z score lies beyond 3.5
+ * @param capability whether the window's limits are kept, with bounds and a word on control, or why it cannot be said
+ */
+public record StreamFigures(
+        Stream stream,
+        ChartedFeature feature,
+        int n,
+        @Nullable Double median,
+        @Nullable Double robustDeviation,
+        @Nullable Double offset,
+        List<TraceIdentity> strays,
+        Answer<Capability> capability) {
+    private static final double TO_SIGMA = 1.4826;
+
+    public StreamFigures {
+        Objects.requireNonNull(stream, "stream");
+        Objects.requireNonNull(feature, "feature");
+        Objects.requireNonNull(capability, "capability");
+        strays = List.copyOf(strays);
+    }
+
+    static List<StreamFigures> of(List<StreamChart> charts, Window window) {
+        var samples = charts.stream()
+                .map(chart -> Sample.of(chart.numbers(), 1, "a median").found().orElse(null))
+                .toList();
+        var figures = new ArrayList<StreamFigures>();
+        for (int i = 0; i < charts.size(); i++) {
+            var chart = charts.get(i);
+            var sample = samples.get(i);
+            figures.add(new StreamFigures(
+                    chart.stream(),
+                    chart.feature(),
+                    chart.values().size(),
+                    sample == null ? null : (Double) sample.median(),
+                    sample == null ? null : (Double) (TO_SIGMA * sample.medianDeviation()),
+                    sample == null ? null : offset(chart, sample, charts, samples),
+                    strays(chart),
+                    capability(chart, window)));
+        }
+        return List.copyOf(figures);
+    }
+
+    private static @Nullable Double offset(
+            StreamChart chart, Sample own, List<StreamChart> charts, List<@Nullable Sample> samples) {
+        var medians = new ArrayList<Double>();
+        var spreads = new ArrayList<Double>();
+        spreads.add(own.medianDeviation());
+        for (int i = 0; i < charts.size(); i++) {
+            var other = charts.get(i);
+            var sample = samples.get(i);
+            if (sample != null
+                    && other.feature() == chart.feature()
+                    && !other.stream().equals(chart.stream())
+                    && other.stream().station().equals(chart.stream().station())) {
+                medians.add(sample.median());
+                spreads.add(sample.medianDeviation());
+            }
+        }
+        double spread = TO_SIGMA * median(spreads);
+        return medians.isEmpty() || !(spread > 0) ? null : (Double) ((own.median() - median(medians)) / spread);
+    }
+
+    private static double median(List<Double> values) {
+        var sorted = values.stream().sorted(Comparator.naturalOrder()).toList();
+        int half = sorted.size() / 2;
+        return sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2;
+    }
+
+    private static List<TraceIdentity> strays(StreamChart chart) {
+        return ModifiedZ.of(chart.numbers(), ModifiedZ.USUAL_LIMIT).found().stream()
+                .flatMap(scores -> scores.flagged().stream())
+                .map(i -> chart.tightenings().get(i))
+                .toList();
+    }
+
+    private static Answer<Capability> capability(StreamChart chart, Window window) {
+        Band band = chart.feature().limits(window);
+        if (!band.hasLow() && !band.hasHigh()) {
+            return Answer.missing(Reason.NOT_ASKED, "the window sets no limits");
+        }
+        var limits = new SpecLimits(
+                band.hasLow() ? (Double) band.low() : null, band.hasHigh() ? (Double) band.high() : null);
+        return CapabilityStudy.process(chart.numbers(), limits, CapabilityOptions.withDefaults());
+    }
+}
