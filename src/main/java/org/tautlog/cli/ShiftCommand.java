@@ -3,6 +3,7 @@ package org.tautlog.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.tautlog.review.ShiftReviewer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,12 +17,14 @@ import picocli.CommandLine.Spec;
         description = {
             "Reviews a shift: what does not conform and why, what changed where and since when, what to do first.",
             "",
-            "Writes shift.html, one page that needs nothing beside it, and verdicts.csv with every tightening."
+            "Writes shift.html, one page that needs nothing beside it, verdicts.csv with every tightening, and shift.json"
+                    + " with the page's figures."
                     + " Files of an earlier run in the same folder are replaced."
         },
         footerHeading = "%nExamples:%n",
         footer = {
             "  tautlog shift logs/",
+            "  tautlog shift tuesday/ --previous monday/verdicts.csv",
             "  tautlog shift S40-early.csv S50-early.csv --spec joint.toml --out monday/",
             "  tautlog shift --archive evidence/ --from 2026-03-17T06:00+01:00 --to 2026-03-17T14:00+01:00"
         },
@@ -47,6 +50,12 @@ final class ShiftCommand implements Callable<Integer>, Help.Judging {
             description = "How many tightenings to show with their traces, worst first (default: ${DEFAULT-VALUE}).")
     private int listed;
 
+    @Option(
+            names = "--previous",
+            paramLabel = "LOGS",
+            description = "An earlier shift to compare with: its logs, or the verdicts.csv of its report.")
+    private @Nullable Path previous;
+
     @Spec
     private CommandSpec spec;
 
@@ -57,8 +66,8 @@ final class ShiftCommand implements Callable<Integer>, Help.Judging {
         }
         var line = spec.commandLine();
         var result = archived.given(inputs)
-                ? ShiftRun.run(archived, listed, out, line.getErr())
-                : ShiftRun.run(inputs.request(), listed, out, line.getErr());
+                ? ShiftRun.run(archived, listed, previous, out, line.getErr())
+                : ShiftRun.run(inputs.request(), listed, previous, out, line.getErr());
         ShiftSummary.print(result, line.getOut());
         return result.exitCode().number();
     }

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import org.tautlog.judge.Judgement;
 import org.tautlog.report.Provenance;
+import org.tautlog.report.ShiftJson;
 import org.tautlog.report.ShiftPage;
 import org.tautlog.report.VerdictsCsv;
 import org.tautlog.review.ShiftReview;
@@ -18,11 +19,13 @@ final class ShiftReports implements Closeable {
 
     private final Path page;
     private final Path table;
+    private final Path figures;
     private final VerdictsCsv verdicts;
 
-    private ShiftReports(Path page, Path table, VerdictsCsv verdicts) {
+    private ShiftReports(Path page, Path table, Path figures, VerdictsCsv verdicts) {
         this.page = page;
         this.table = table;
+        this.figures = figures;
         this.verdicts = verdicts;
     }
 
@@ -33,7 +36,10 @@ final class ShiftReports implements Closeable {
         Files.createDirectories(folder);
         var table = folder.resolve("verdicts.csv");
         return new ShiftReports(
-                folder.resolve("shift.html"), table, new VerdictsCsv(Files.newBufferedWriter(part(table))));
+                folder.resolve("shift.html"),
+                table,
+                folder.resolve("shift.json"),
+                new VerdictsCsv(Files.newBufferedWriter(part(table))));
     }
 
     void add(Judgement judgement) {
@@ -49,7 +55,11 @@ final class ShiftReports implements Closeable {
         try (var out = Files.newBufferedWriter(part(page))) {
             ShiftPage.write(review, provenance, out);
         }
+        try (var out = Files.newBufferedWriter(part(figures))) {
+            ShiftJson.write(review, out);
+        }
         Files.move(part(table), table, StandardCopyOption.REPLACE_EXISTING);
+        Files.move(part(figures), figures, StandardCopyOption.REPLACE_EXISTING);
         Files.move(part(page), page, StandardCopyOption.REPLACE_EXISTING);
     }
 
@@ -66,6 +76,7 @@ final class ShiftReports implements Closeable {
     public void close() throws IOException {
         verdicts.close();
         Files.deleteIfExists(part(table));
+        Files.deleteIfExists(part(figures));
         Files.deleteIfExists(part(page));
     }
 

@@ -5,6 +5,8 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.intake.ReadOptions;
 import org.tautlog.report.Provenance;
 import org.tautlog.review.ShiftReview;
 import org.tautlog.review.ShiftReviewer;
@@ -16,14 +18,18 @@ final class ShiftRun {
 
     private ShiftRun() {}
 
-    static Result run(JudgingRequest request, int listed, Path out, PrintWriter err) throws IOException {
+    static Result run(JudgingRequest request, int listed, @Nullable Path previous, Path out, PrintWriter err)
+            throws IOException {
+        var before =
+                previous == null ? null : PreviousShift.read(previous, request.specification(), request.options(), err);
         var reviewer = new ShiftReviewer(request.specification(), listed);
         try (var reports = ShiftReports.in(out)) {
             var read = Judging.run(request, err, (judgement, curve) -> {
                 reviewer.accept(judgement, curve);
                 reports.add(judgement);
             });
-            var review = reviewer.review(ReadingAccount.imported(read));
+            var alone = reviewer.review(ReadingAccount.imported(read));
+            var review = before == null ? alone : alone.since(before);
             reports.finish(
                     review,
                     new Provenance(
@@ -34,7 +40,8 @@ final class ShiftRun {
         }
     }
 
-    static Result run(ArchivedShiftInputs inputs, int listed, Path out, PrintWriter err) throws IOException {
+    static Result run(ArchivedShiftInputs inputs, int listed, @Nullable Path previous, Path out, PrintWriter err)
+            throws IOException {
         try (var query = inputs.open().query();
                 var reports = ShiftReports.in(out)) {
             var tightenings = ArchivedTightenings.of(query, inputs.filter(), err);
@@ -43,7 +50,11 @@ final class ShiftRun {
                 reviewer.accept(judgement, curve);
                 reports.add(judgement);
             });
-            var review = reviewer.review(imported);
+            var alone = reviewer.review(imported);
+            var review = previous == null
+                    ? alone
+                    : alone.since(
+                            PreviousShift.read(previous, tightenings.specification(), ReadOptions.withDefaults(), err));
             var stamp = ArchiveOption.stamp();
             reports.finish(review, new Provenance(stamp.program(), stamp.time(), inputs.words()));
             boolean all = review.allConform() && imported.rejected() == 0;

@@ -44,6 +44,15 @@ final class ShiftAnswers {
     }
 
     static List<String> changes(ShiftReview review) {
+        var answer = new ArrayList<>(changesWithin(review));
+        var since = review.sincePrevious();
+        if (since != null) {
+            answer.add(StreamWords.sincePrevious(since));
+        }
+        return answer;
+    }
+
+    private static List<String> changesWithin(ShiftReview review) {
         if (review.seriesSearched() == 0) {
             return List.of("Too few tightenings per spindle to tell.");
         }
@@ -54,9 +63,12 @@ final class ShiftAnswers {
         }
         var answer = new ArrayList<String>();
         cases.stream().limit(MOST_CHANGES).forEach(one -> answer.add(StreamWords.moved(one)));
-        review.changes().stream().limit(MOST_CHANGES).forEach(change -> answer.add(sentence(change)));
-        if (review.changes().size() > MOST_CHANGES) {
-            answer.add("And " + (review.changes().size() - MOST_CHANGES) + " more, listed with the control charts.");
+        var others = review.changes().stream()
+                .filter(change -> !review.peers().moved(change.stream(), change.feature()))
+                .toList();
+        others.stream().limit(MOST_CHANGES).forEach(change -> answer.add(sentence(change)));
+        if (others.size() > MOST_CHANGES) {
+            answer.add("And " + (others.size() - MOST_CHANGES) + " more, listed with the control charts.");
         }
         return answer;
     }
@@ -70,7 +82,7 @@ final class ShiftAnswers {
         var neighbours = change.ofStreams() == 1
                 ? ""
                 : change.alike() == 1
-                        ? ", on no other spindle of the station"
+                        ? ", on no other spindle of the station for certain"
                         : ", as on " + change.alike() + " of the station's " + change.ofStreams() + " spindles";
         return capital(feature.title()) + " of " + change.stream().words()
                 + (point.size().value() > 0 ? " rose" : " fell") + " from "

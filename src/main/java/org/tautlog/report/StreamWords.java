@@ -4,6 +4,7 @@ import java.util.stream.Collectors;
 import org.tautlog.review.stream.FalseAlarms;
 import org.tautlog.review.stream.LotEffect;
 import org.tautlog.review.stream.OwnShift;
+import org.tautlog.review.stream.ShiftComparison;
 import org.tautlog.review.stream.SpindleCase;
 import org.tautlog.spc.Interval;
 import org.tautlog.trace.TraceIdentity;
@@ -55,6 +56,32 @@ final class StreamWords {
                 + "; of one spindle on its station's charts " + alarms.seenOfOne() + ", chance about "
                 + Figures.of(alarms.expectedOfOne(), 0)
                 + ". A signal on one chart is therefore not yet a finding.";
+    }
+
+    /** Whether anything changed since an earlier shift, in one sentence. */
+    static String sincePrevious(ShiftComparison comparison) {
+        int changed = comparison.holding().size();
+        return "Since the earlier shift: "
+                + (comparison.tests() == 0
+                        ? "nothing could be compared."
+                        : changed == 0
+                                ? "no level or spread changed for certain."
+                                : Figures.count(changed, "level or spread", "levels or spreads")
+                                        + " changed, listed below.");
+    }
+
+    static String change(ShiftComparison.FeatureChange change) {
+        int decimals = Figures.decimals(change.feature());
+        var level = change.level();
+        return ShiftAnswers.capital(change.feature().title()) + " of "
+                + change.stream().words() + ": median "
+                + Figures.of(level.before(), decimals) + ", now " + Figures.of(level.after(), decimals) + ' '
+                + change.feature().unit() + ", a shift of " + Figures.of(level.shift(), decimals) + " ("
+                + absolute(level.bounds(), false, decimals) + ')'
+                + (change.spreadHolds()
+                        ? change.levelHolds() ? "; its spread changed too" : "; its spread changed"
+                        : "")
+                + '.';
     }
 
     static String tightening(TraceIdentity identity) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import org.tautlog.report.chart.ClampLoadChart;
 import org.tautlog.report.chart.DifferenceChart;
 import org.tautlog.review.EngineClampLoad;
@@ -19,6 +20,7 @@ import org.tautlog.review.stream.Stream;
 import org.tautlog.review.stream.StreamFigures;
 import org.tautlog.review.stream.StreamReview;
 import org.tautlog.review.stream.Unusual;
+import org.tautlog.spc.Reason;
 import org.tautlog.spc.capability.Capability;
 import org.tautlog.spc.capability.CapabilityIndex;
 import org.tautlog.spc.capability.Shape;
@@ -61,6 +63,7 @@ final class StreamsModel {
                         .toList());
         model.put("unusualLeft", Math.max(0, peers.unusual().size() - MOST_UNUSUAL));
         model.put("unusualOneIn", Unusual.ONE_IN);
+        addComparison(model, review);
         model.put("lotsCompared", peers.lots().size());
         model.put(
                 "lots",
@@ -78,6 +81,35 @@ final class StreamsModel {
         model.put(
                 "clampLoadChart",
                 review.clampLoads().isEmpty() ? "" : ClampLoadChart.svg(review.clampLoads(), "clamp"));
+    }
+
+    private static void addComparison(Map<String, Object> model, ShiftReview review) {
+        var since = review.sincePrevious();
+        model.put("compared", since != null);
+        if (since == null) {
+            return;
+        }
+        model.put("comparisonTests", since.tests());
+        model.put("notCompared", since.notCompared());
+        model.put(
+                "sincePrevious",
+                since.holding().stream()
+                        .limit(MOST_ROWS)
+                        .map(StreamWords::change)
+                        .toList());
+        model.put(
+                "shares",
+                since.shares().stream()
+                        .limit(MOST_ROWS)
+                        .map(share -> Map.of(
+                                "stream", share.now().stream().words(),
+                                "before",
+                                        share.before().conforming() + " of "
+                                                + share.before().attempts(),
+                                "now",
+                                        share.now().conforming() + " of "
+                                                + share.now().attempts()))
+                        .toList());
     }
 
     private static List<Map<String, Object>> cases(StreamReview peers) {
@@ -181,15 +213,22 @@ final class StreamsModel {
         };
     }
 
-    /** Why a stream has no index although the window limits the feature; each reason once. */
+    /** Features that the window limits and that have no index on some spindles, one line each. */
     private static List<String> noCapability(StreamReview peers) {
-        return peers.figures().stream()
-                .filter(figures -> figures.capability().missingFor().isPresent()
-                        && figures.capability().missingFor().get() != org.tautlog.spc.Reason.NOT_ASKED)
-                .map(figures ->
-                        figures.stream().words() + ", " + figures.feature().title() + ": "
-                                + figures.capability().whyMissing().orElse(""))
-                .limit(MOST_UNUSUAL)
+        var byFeature = new TreeMap<ChartedFeature, List<StreamFigures>>();
+        peers.figures().stream()
+                .filter(figures -> figures.capability()
+                        .missingFor()
+                        .filter(reason -> reason != Reason.NOT_ASKED)
+                        .isPresent())
+                .forEach(figures -> byFeature
+                        .computeIfAbsent(figures.feature(), unused -> new ArrayList<>())
+                        .add(figures));
+        return byFeature.entrySet().stream()
+                .map(entry -> ShiftAnswers.capital(entry.getKey().title()) + ": no index on "
+                        + Figures.count(entry.getValue().size(), "spindle", "spindles") + "; "
+                        + entry.getValue().get(0).stream().words() + " has "
+                        + entry.getValue().get(0).capability().whyMissing().orElse(""))
                 .toList();
     }
 

@@ -2,7 +2,8 @@
  * What the review found, as HTML, CSV and JSON; charts as SVG in {@code report.chart}.
  *
  * <p>Public types in reading order: {@link org.tautlog.report.JudgementJson} (one line a tightening),
- * {@link org.tautlog.report.VerdictsCsv} (one row a tightening), {@link org.tautlog.report.ShiftPage} (a shift on one page),
+ * {@link org.tautlog.report.VerdictsCsv} (one row a tightening), {@link org.tautlog.report.VerdictsReader} (reads it back),
+ * {@link org.tautlog.report.ShiftPage} (a shift on one page), {@link org.tautlog.report.ShiftJson} (its figures),
  * {@link org.tautlog.report.DossierPage}, {@link org.tautlog.report.DossierAnswers} and
  * {@link org.tautlog.report.DossierJson} (all that is known of an engine),
  * {@link org.tautlog.report.ComparisonCsv} (what another specification would change),

@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.judge.Verdict;
 import org.tautlog.review.stream.Change;
+import org.tautlog.review.stream.PastShift;
+import org.tautlog.review.stream.ShiftComparison;
 import org.tautlog.review.stream.StreamChart;
 import org.tautlog.review.stream.StreamReview;
 
@@ -28,6 +30,7 @@ import org.tautlog.review.stream.StreamReview;
  * @param listed tightenings that a person must look at, worst first, as many as the reviewer keeps
  * @param peers what the streams say when they are watched side by side
  * @param clampLoads estimated clamp loads engine by engine, weakest bolt first
+ * @param sincePrevious what changed since an earlier shift; null where none was given
  */
 public record ShiftReview(
         JointSpecification specification,
@@ -44,7 +47,8 @@ public record ShiftReview(
         List<FirstAction> actions,
         List<Listed> listed,
         StreamReview peers,
-        List<EngineClampLoad> clampLoads) {
+        List<EngineClampLoad> clampLoads,
+        @Nullable ShiftComparison sincePrevious) {
     public ShiftReview {
         Objects.requireNonNull(specification, "specification");
         Objects.requireNonNull(imported, "imported");
@@ -61,6 +65,43 @@ public record ShiftReview(
             throw new IllegalArgumentException("engines is " + engines + ", held " + enginesHeld.size() + ", open "
                     + enginesOpen + "; each engine counts once");
         }
+    }
+
+    /**
+     * {@return this review, compared with an earlier shift}
+     *
+     * @param previous the earlier shift
+     */
+    public ShiftReview since(PastShift previous) {
+        return new ShiftReview(
+                specification,
+                imported,
+                first,
+                last,
+                engines,
+                enginesHeld,
+                enginesOpen,
+                counts,
+                firstPass,
+                streams,
+                tallies,
+                actions,
+                listed,
+                peers,
+                clampLoads,
+                ShiftComparison.of(previous, asPast()));
+    }
+
+    /** {@return this shift as far as a later one is compared with it} */
+    public PastShift asPast() {
+        return PastShift.of(
+                peers.charts(),
+                streams.stream()
+                        .map(summary -> new PastShift.Share(
+                                summary.stream(),
+                                summary.firstPass().conforming(),
+                                summary.firstPass().attempts()))
+                        .toList());
     }
 
     /** {@return control charts, stream by stream} */

@@ -86,7 +86,8 @@ public final class ShiftReviewer {
                 StreamReview.of(judgements, specification.window()),
                 EngineClampLoad.of(judgements).stream()
                         .sorted(Comparator.comparingDouble(EngineClampLoad::lowestKN))
-                        .toList());
+                        .toList(),
+                null);
     }
 
     private List<Listed> listed() {

@@ -28,7 +28,31 @@ class ShiftCommandTest {
         try (var files = Files.list(out)) {
             files.forEach(file -> names.add(file.getFileName().toString()));
         }
-        assertEquals("[shift.html, verdicts.csv]", names.toString());
+        assertEquals("[shift.html, shift.json, verdicts.csv]", names.toString());
+    }
+
+    @Test
+    void a_shift_compared_with_itself_by_logs_or_by_table_shows_no_change() throws IOException {
+        var logs = folder.resolve("logs");
+        CommandLineRun.of("simulate", "--engines", "14", "--out", logs.toString());
+        var out = folder.resolve("one");
+        CommandLineRun.of("shift", logs.toString(), "--out", out.toString());
+        for (var previous : new Path[] {logs, out.resolve("verdicts.csv")}) {
+            var again = folder.resolve("again");
+            CommandLineRun.of("shift", logs.toString(), "--out", again.toString(), "--previous", previous.toString());
+            var page = Files.readString(again.resolve("shift.html"));
+            assertTrue(page.contains("Since the earlier shift: no level or spread changed for certain."), "the answer");
+            assertTrue(Files.readString(again.resolve("shift.json")).contains("\"levelAdjustedP\" : 1"), "compared");
+        }
+    }
+
+    @Test
+    void an_earlier_shift_that_is_no_table_is_refused() throws IOException {
+        var log = MadeLogs.good(folder.resolve("logs"));
+        var wrong = Files.writeString(folder.resolve("verdicts-old.csv"), "a,b\n1,2\n");
+        var run = CommandLineRun.of("shift", log.toString(), "--previous", wrong.toString());
+        assertEquals(3, run.exitCode(), run.toString());
+        assertTrue(run.err().contains("no column 'verdict'"), run.err());
     }
 
     @Test

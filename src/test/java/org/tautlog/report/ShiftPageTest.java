@@ -124,6 +124,42 @@ class ShiftPageTest {
         }
     }
 
+    @Test
+    void the_figures_beside_the_page_are_those_of_the_page() throws IOException {
+        var review = MadeShift.review(60, 2);
+        var page = page(review);
+        var out = new StringWriter();
+        ShiftJson.write(review, out);
+        var json = new com.fasterxml.jackson.databind.ObjectMapper().readTree(out.toString());
+        int seen = 0;
+        for (var stream : json.get("streams")) {
+            if (stream.hasNonNull("ppk")) {
+                seen++;
+                var shown = String.format(
+                        Locale.ROOT, "%.2f (", stream.get("ppk").get("value").doubleValue());
+                assertTrue(page.contains(shown), shown);
+            }
+        }
+        assertTrue(seen > 8, "saw " + seen);
+        assertEquals("S40", json.get("cases").get(0).get("station").textValue());
+        assertTrue(page.contains("S40/3 moved apart from its station"), "the same case on the page");
+        assertEquals(
+                review.counts().nonconforming(),
+                json.get("verdicts").get("nonconforming").intValue());
+    }
+
+    @Test
+    void one_tightening_or_values_all_equal_get_a_plain_statement() throws IOException {
+        var reviewer = new ShiftReviewer(MadeShift.specification(), 5);
+        for (int i = 0; i < 30; i++) {
+            var made = MadeShift.named("FW-" + i, 360);
+            reviewer.accept(made.judgement(), made.curve());
+        }
+        var page = page(reviewer.review(new ImportRecord(1, 0, 30, 0, List.of(), List.of())));
+        assertTrue(page.contains("No limits: all 30 values equal"), "the reason");
+        assertTrue(page.contains("No spindle moved apart"), "no accusation");
+    }
+
     private static String page(ShiftReview review) throws IOException {
         var out = new StringWriter();
         ShiftPage.write(review, PROVENANCE, out);

@@ -51,10 +51,7 @@ public final class ControlChart {
         double n = Math.max(2, values.size());
         var plot = Plots.empty(
                 Plots.axis("tightening, in time order", 0, n * (1 + LABEL_ROOM)),
-                Plots.axis(
-                        chart.feature().title() + ", " + chart.feature().unit(),
-                        scale.getLowerBound(),
-                        scale.getUpperBound()));
+                Plots.axis(axis(chart.feature()), scale.getLowerBound(), scale.getUpperBound()));
         plot.setRangeGridlinesVisible(false);
         var line = line(values.stream().map(scale::constrain).toList());
         Plots.lines(plot, Plots.only(line), Ink.PEER, 0.8f);
@@ -64,7 +61,7 @@ public final class ControlChart {
         var aside = Plots.series(0);
         chart.aside().stream()
                 .limit(MOST_POINTS)
-                .forEach(one -> aside.add(one.before() + 0.5, scale.constrain(one.value())));
+                .forEach(one -> aside.add(one.before() + 0.5, inside(scale, one.value())));
         Plots.points(plot, aside, PointsRenderer.cross());
         limits.ifPresent(found -> addLimits(plot, found.points().get(0), chart.feature(), n));
         return Svg.of(Plots.chart(plot), WIDTH, HEIGHT, id, description(chart));
@@ -83,6 +80,20 @@ public final class ControlChart {
         if (!own.isEmpty()) {
             Plots.points(plot, own, PointsRenderer.dots(ENGINE_DOT, Ink.ELASTIC));
         }
+    }
+
+    /** Within the scale by so much that a mark is not cut. */
+    private static double inside(Range scale, double value) {
+        double rim = 0.04 * scale.getLength();
+        return Math.max(scale.getLowerBound() + rim, Math.min(scale.getUpperBound() - rim, value));
+    }
+
+    private static String axis(ChartedFeature feature) {
+        return switch (feature) {
+            case ONSET_ANGLE -> "onset angle, deg";
+            case CLAMP_LOAD -> "clamp load, kN";
+            case FINAL_TORQUE, TORQUE_RATE, TURN, ONSET_TORQUE -> feature.title() + ", " + feature.unit();
+        };
     }
 
     private static Range scale(List<Double> values, @Nullable ChartPoint limits) {

@@ -11,7 +11,7 @@ import org.tautlog.review.stream.OwnShift;
 public final class DifferenceChart {
     private static final int WIDTH = 520;
     private static final int HEIGHT = 210;
-    private static final double LABEL_ROOM = 0.3;
+    private static final double LABEL_ROOM = 0.2;
     private static final int MOST_POINTS = 600;
 
     private DifferenceChart() {}
@@ -54,10 +54,7 @@ public final class DifferenceChart {
     private static String words(OwnShift shift) {
         int decimals = shift.feature() == ChartedFeature.TORQUE_RATE ? 4 : 1;
         return String.format(
-                        Locale.ROOT,
-                        "%+." + decimals + "f %s",
-                        shift.step().size().value(),
-                        shift.feature().unit())
+                        Locale.ROOT, "%+." + decimals + "f", shift.step().size().value())
                 .replace('-', '−');
     }
 

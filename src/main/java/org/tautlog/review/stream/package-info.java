@@ -9,7 +9,8 @@
  * org.tautlog.review.stream.Change}, {@link org.tautlog.review.stream.StreamFigures}, {@link
  * org.tautlog.review.stream.StationChart}, {@link org.tautlog.review.stream.OwnShift}, {@link
  * org.tautlog.review.stream.SpindleCase}, {@link org.tautlog.review.stream.Unusual}, {@link
- * org.tautlog.review.stream.LotEffect}, {@link org.tautlog.review.stream.FalseAlarms}.
+ * org.tautlog.review.stream.LotEffect}, {@link org.tautlog.review.stream.FalseAlarms}; of two shifts {@link
+ * org.tautlog.review.stream.PastShift} and {@link org.tautlog.review.stream.ShiftComparison}.
  *
  * <p>May import: judge, signature, spc, joint, trace. Refuses to: name a cause on one cue, or show a list of signals without
  * the number that chance gives.
