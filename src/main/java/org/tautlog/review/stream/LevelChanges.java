@@ -105,9 +105,10 @@ public final class LevelChanges {
                 .found()
                 .filter(sample -> sample.medianDeviation() > 0)
                 .ifPresent(sample -> {
+                    double middle = sample.median();
                     double reach = REACH * TO_SIGMA * sample.medianDeviation();
                     for (int i = 0; i < numbers.length; i++) {
-                        numbers[i] = Math.max(sample.median() - reach, Math.min(sample.median() + reach, numbers[i]));
+                        numbers[i] = Math.max(middle - reach, Math.min(middle + reach, numbers[i]));
                     }
                 });
         return numbers;
