@@ -18,11 +18,11 @@ import java.util.TreeMap;
 public record SpindleCase(Stream stream, List<OwnShift> shifts, Cause cause) {
     /** What features that move together point at; common practice of the trade, no source. */
     public enum Cause {
-        /** Torques scale together and the angle to yield does not: the transducer of this spindle. */
+        /** Rate and another torque move the same way and no onset angle is seen to move: this spindle's torque reading. */
         TORQUE_SCALE(
-                "Its torques moved together, on this spindle alone, and its onset angle did not: that points at its torque"
-                        + " transducer or drive. Check it against a reference before the next engine; every torque since then"
-                        + " is in doubt."),
+                "Torque rate and another torque moved the same way on this spindle alone, and no onset angle was seen to"
+                        + " move: that points at its torque transducer or drive, or at the friction where it turns. Check it"
+                        + " against a reference before the next engine; every torque since then is in doubt."),
         /** Rate and onset angle move against each other: the angle of this spindle, or the stiffness of what it turns. */
         ANGLE_SCALE(
                 "Torque rate and onset angle moved against each other, on this spindle alone: that points at its angle"
