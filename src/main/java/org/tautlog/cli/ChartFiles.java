@@ -38,7 +38,7 @@ record ChartFiles(
             var bytes = isPng(out)
                     ? SeriesChart.png(value, unit, found)
                     : SeriesChart.svg(value, unit, found).getBytes(StandardCharsets.UTF_8);
-            var part = out.resolveSibling(out.getFileName() + ".part");
+            var part = ReportFile.part(out);
             Files.write(part, bytes);
             Files.move(part, out, StandardCopyOption.REPLACE_EXISTING);
             err.println("drawing: " + out

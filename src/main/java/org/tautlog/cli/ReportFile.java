@@ -32,16 +32,25 @@ final class ReportFile {
     }
 
     static Path write(Path folder, String name, Content content) throws IOException {
-        if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            throw Refusal.wrongUse(folder + " is a file; name a folder with --out DIR");
-        }
-        Files.createDirectories(folder);
+        makeFolder(folder);
         var file = folder.resolve(name);
-        var part = folder.resolve(name + ".part");
+        var part = part(file);
         try (var out = Files.newBufferedWriter(part)) {
             content.write(out);
         }
         return Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    static void makeFolder(Path folder) throws IOException {
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw Refusal.wrongUse(folder + " is a file; name a folder with --out DIR");
+        }
+        Files.createDirectories(folder);
+    }
+
+    /** Where a file is written until it is whole. */
+    static Path part(Path file) {
+        return file.resolveSibling(file.getFileName() + ".part");
     }
 
     private static String hash(String text) {

@@ -15,8 +15,6 @@ import org.tautlog.review.ShiftReview;
 
 /** The files of a shift's report. Each is written beside its place and moved there whole, so that none is ever half. */
 final class ShiftReports implements Closeable {
-    private static final String PART = ".part";
-
     private final Path page;
     private final Path table;
     private final Path figures;
@@ -30,16 +28,13 @@ final class ShiftReports implements Closeable {
     }
 
     static ShiftReports in(Path folder) throws IOException {
-        if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            throw Refusal.wrongUse(folder + " is a file; name a folder with --out DIR");
-        }
-        Files.createDirectories(folder);
+        ReportFile.makeFolder(folder);
         var table = folder.resolve("verdicts.csv");
         return new ShiftReports(
                 folder.resolve("shift.html"),
                 table,
                 folder.resolve("shift.json"),
-                new VerdictsCsv(Files.newBufferedWriter(part(table))));
+                new VerdictsCsv(Files.newBufferedWriter(ReportFile.part(table))));
     }
 
     void add(Judgement judgement) {
@@ -52,15 +47,15 @@ final class ShiftReports implements Closeable {
 
     void finish(ShiftReview review, Provenance provenance) throws IOException {
         verdicts.close();
-        try (var out = Files.newBufferedWriter(part(page))) {
+        try (var out = Files.newBufferedWriter(ReportFile.part(page))) {
             ShiftPage.write(review, provenance, out);
         }
-        try (var out = Files.newBufferedWriter(part(figures))) {
+        try (var out = Files.newBufferedWriter(ReportFile.part(figures))) {
             ShiftJson.write(review, out);
         }
-        Files.move(part(table), table, StandardCopyOption.REPLACE_EXISTING);
-        Files.move(part(figures), figures, StandardCopyOption.REPLACE_EXISTING);
-        Files.move(part(page), page, StandardCopyOption.REPLACE_EXISTING);
+        Files.move(ReportFile.part(table), table, StandardCopyOption.REPLACE_EXISTING);
+        Files.move(ReportFile.part(figures), figures, StandardCopyOption.REPLACE_EXISTING);
+        Files.move(ReportFile.part(page), page, StandardCopyOption.REPLACE_EXISTING);
     }
 
     Path page() {
@@ -75,12 +70,8 @@ final class ShiftReports implements Closeable {
     @Override
     public void close() throws IOException {
         verdicts.close();
-        Files.deleteIfExists(part(table));
-        Files.deleteIfExists(part(figures));
-        Files.deleteIfExists(part(page));
-    }
-
-    private static Path part(Path file) {
-        return file.resolveSibling(file.getFileName() + PART);
+        Files.deleteIfExists(ReportFile.part(table));
+        Files.deleteIfExists(ReportFile.part(figures));
+        Files.deleteIfExists(ReportFile.part(page));
     }
 }

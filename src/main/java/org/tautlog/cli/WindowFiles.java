@@ -3,7 +3,6 @@ package org.tautlog.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -17,19 +16,10 @@ import org.tautlog.review.WindowReview;
 final class WindowFiles {
     private WindowFiles() {}
 
-    /** Writes the page beside its place and moves it there whole. */
     static Path page(Path folder, WindowReview review, Path specification) throws IOException {
-        if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            throw Refusal.wrongUse(folder + " is a file; name a folder with --out DIR");
-        }
-        Files.createDirectories(folder);
-        var page = folder.resolve("window.html");
-        var part = folder.resolve("window.html.part");
-        try (var out = Files.newBufferedWriter(part)) {
-            var now = OffsetDateTime.now(ZoneId.systemDefault());
-            WindowPage.write(review, new Provenance(Program.version(), now, specification.toString()), out);
-        }
-        return Files.move(part, page, StandardCopyOption.REPLACE_EXISTING);
+        var now = OffsetDateTime.now(ZoneId.systemDefault());
+        var provenance = new Provenance(Program.version(), now, specification.toString());
+        return ReportFile.write(folder, "window.html", out -> WindowPage.write(review, provenance, out));
     }
 
     /** A released specification is never overwritten: the file must be new. */
