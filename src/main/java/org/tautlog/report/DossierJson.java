@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Locale;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.review.evidence.BoltPosition;
 import org.tautlog.review.evidence.EngineDossier;
@@ -31,7 +30,7 @@ public final class DossierJson {
         try (var json = FACTORY.createGenerator(text)) {
             json.writeStartObject();
             json.writeStringField("serial", dossier.serial());
-            json.writeStringField("soundness", word(dossier.soundness()));
+            json.writeStringField("soundness", Word.of(dossier.soundness()));
             json.writeStringField("specification", dossier.specification().name());
             json.writeStringField(
                     "specificationVersion", dossier.specification().version());
@@ -67,12 +66,12 @@ public final class DossierJson {
         json.writeStartObject();
         json.writeStringField("station", position.station());
         json.writeStringField("bolt", position.bolt());
-        json.writeStringField("standing", word(position.standing()));
+        json.writeStringField("standing", Word.of(position.standing()));
         json.writeArrayFieldStart("repeats");
         for (var repeat : position.repeats()) {
             json.writeStartObject();
             json.writeNumberField("attempt", repeat.attempt());
-            json.writeStringField("need", word(repeat.need()));
+            json.writeStringField("need", Word.of(repeat.need()));
             json.writeBooleanField("undecided", repeat.undecided());
             json.writeStringField("message", DossierAnswers.sentence(position, repeat));
             json.writeEndObject();
@@ -139,7 +138,7 @@ public final class DossierJson {
     private static void cause(JsonGenerator json, SameCause cause) throws IOException {
         json.writeStartObject();
         json.writeStringField("code", cause.code().word());
-        json.writeStringField("scope", word(cause.scope()));
+        json.writeStringField("scope", Word.of(cause.scope()));
         json.writeStringField("name", cause.name());
         json.writeNumberField("of", cause.of());
         json.writeArrayFieldStart("others");
@@ -159,9 +158,5 @@ public final class DossierJson {
             json.writeString(sentence);
         }
         json.writeEndArray();
-    }
-
-    private static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

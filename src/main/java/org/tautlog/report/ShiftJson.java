@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.io.Writer;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.judge.Verdict;
 import org.tautlog.review.ShiftReview;
@@ -127,7 +126,7 @@ public final class ShiftJson {
         index(json, "ppk", study.flatMap(found -> found.ppk()));
         json.writeStringField(
                 "control",
-                study.found().map(found -> word(found.stability().word())).orElse(""));
+                study.found().map(found -> Word.of(found.stability().word())).orElse(""));
         json.writeArrayFieldStart("outliers");
         for (var stray : figures.strays()) {
             json.writeString(stray.serial());
@@ -157,7 +156,7 @@ public final class ShiftJson {
         for (var one : review.peers().cases()) {
             json.writeStartObject();
             stream(json, one.stream());
-            json.writeStringField("cause", word(one.cause()));
+            json.writeStringField("cause", Word.of(one.cause()));
             json.writeArrayFieldStart("features");
             for (var shift : one.shifts()) {
                 json.writeString(shift.feature().key());
@@ -273,9 +272,5 @@ public final class ShiftJson {
         } else {
             json.writeNumber(new BigDecimal(value, DIGITS).stripTrailingZeros());
         }
-    }
-
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
-import java.util.Locale;
 import org.tautlog.joint.study.Quantity;
 import org.tautlog.joint.window.Band;
 import org.tautlog.review.LimitFit;
@@ -62,14 +61,14 @@ public final class WindowJson {
         number(json, "yieldedAtAssemblyShare", result.yieldedAtAssemblyShare());
         number(json, "yieldedAtWarmUpShare", result.yieldedAtWarmUpShare());
         json.writeBooleanField("everyBoltYieldsHotAndNoneBefore", result.everyBoltYieldsHotAndNoneBefore());
-        json.writeStringField("scatterRule", word(result.scatterLeft().rule()));
+        json.writeStringField("scatterRule", Word.of(result.scatterLeft().rule()));
         json.writeStringField("scatter", result.scatterLeft().sentence());
     }
 
     private static void quantity(JsonGenerator json, WindowReview review, Quantity quantity) throws IOException {
         var summary = review.result().summary(quantity);
         json.writeStartObject();
-        json.writeStringField("quantity", word(quantity));
+        json.writeStringField("quantity", Word.of(quantity));
         json.writeStringField("unit", quantity.unit());
         number(json, "mean", summary.mean());
         number(json, "standardDeviation", summary.standardDeviation());
@@ -84,7 +83,7 @@ public final class WindowJson {
         json.writeArrayFieldStart("drivers");
         for (var driver : review.result().drivers(quantity)) {
             json.writeStartObject();
-            json.writeStringField("factor", word(driver.factor()));
+            json.writeStringField("factor", Word.of(driver.factor()));
             number(json, "varianceShare", driver.varianceShare());
             number(json, "effectPerDeviation", driver.effectPerDeviation());
             json.writeEndObject();
@@ -97,7 +96,7 @@ public final class WindowJson {
         json.writeArrayFieldStart("limits");
         for (var feature : WindowFeature.values()) {
             json.writeStartObject();
-            json.writeStringField("feature", word(feature));
+            json.writeStringField("feature", Word.of(feature));
             json.writeStringField("unit", feature.unit());
             band(json, "present", feature.limits(review.specification().window()));
             band(json, "proposed", feature.limits(review.proposed().window()));
@@ -126,7 +125,7 @@ public final class WindowJson {
         json.writeArrayFieldStart(key);
         for (var fit : fits) {
             json.writeStartObject();
-            json.writeStringField("feature", word(fit.feature()));
+            json.writeStringField("feature", Word.of(fit.feature()));
             json.writeStringField("side", fit.upper() ? "high" : "low");
             number(json, "limit", fit.limit());
             json.writeNumberField("n", fit.n());
@@ -152,9 +151,5 @@ public final class WindowJson {
         } else {
             json.writeNull();
         }
-    }
-
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }
