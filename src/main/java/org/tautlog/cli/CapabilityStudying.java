@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.table.CsvRow;
 import org.tautlog.report.study.CapabilityJson;
@@ -32,44 +34,50 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
                 subgroup == null
                         ? CapabilityStudy.process(values(rows), spec, options)
                         : CapabilityStudy.process(subgroups(rows), spec, options)));
-        var lines = new ArrayList<String>();
-        studies.forEach((name, answer) -> {
-            lines.add(head(value, name, "process capability"));
-            answer.found()
-                    .ifPresentOrElse(
-                            study -> add(lines, study),
-                            () -> lines.add("  no study: " + answer.whyMissing().orElse("")));
-        });
-        boolean calm = studies.values().stream()
-                .allMatch(answer -> answer.found()
-                        .filter(study -> inControl(study.stability()))
-                        .isPresent());
-        boolean any =
-                studies.values().stream().anyMatch(answer -> answer.found().isPresent());
-        return new Result(
-                lines, CapabilityJson.processes(value, rejected, studies), StudyCode.of(any, !calm || rejected > 0));
+        return result(
+                studies,
+                value,
+                "process capability",
+                this::add,
+                Capability::stability,
+                CapabilityJson.processes(value, rejected, studies));
     }
 
     Result machines(String value, Map<String, List<CsvRow>> groups) {
         var studies = new LinkedHashMap<String, Answer<MachineCapability>>();
         groups.forEach((name, rows) ->
                 studies.put(name, CapabilityStudy.machine(values(rows), spec, CapabilityOptions.withDefaults())));
+        return result(
+                studies,
+                value,
+                "machine capability",
+                this::add,
+                MachineCapability::stability,
+                CapabilityJson.machines(value, rejected, studies));
+    }
+
+    private <T> Result result(
+            Map<String, Answer<T>> studies,
+            String value,
+            String title,
+            BiConsumer<List<String>, T> words,
+            Function<T, Stability> stability,
+            String json) {
         var lines = new ArrayList<String>();
         studies.forEach((name, answer) -> {
-            lines.add(head(value, name, "machine capability"));
+            lines.add(head(value, name, title));
             answer.found()
                     .ifPresentOrElse(
-                            study -> add(lines, study),
+                            study -> words.accept(lines, study),
                             () -> lines.add("  no study: " + answer.whyMissing().orElse("")));
         });
         boolean calm = studies.values().stream()
                 .allMatch(answer -> answer.found()
-                        .filter(study -> inControl(study.stability()))
+                        .filter(study -> inControl(stability.apply(study)))
                         .isPresent());
         boolean any =
                 studies.values().stream().anyMatch(answer -> answer.found().isPresent());
-        return new Result(
-                lines, CapabilityJson.machines(value, rejected, studies), StudyCode.of(any, !calm || rejected > 0));
+        return new Result(lines, json, StudyCode.of(any, !calm || rejected > 0));
     }
 
     private static boolean inControl(Stability stability) {
