@@ -10,6 +10,12 @@ final class WindowCheck {
     /** Turn without the snug torque after which it was not held, deg; a pause or a slip of the tool is left out. */
     private static final double LONGEST_LOST_DEG = 10;
 
+    /**
+     * Share of a band from which on a reading that leaves so much open is too coarse for it. Common practice, no source: a
+     * measurement resolves a tenth of its tolerance.
+     */
+    private static final double COARSE_SHARE = 0.1;
+
     private WindowCheck() {}
 
     static void check(Sheet sheet) {
@@ -179,6 +185,22 @@ final class WindowCheck {
         if (!band.hasLow() && !band.hasHigh()) {
             return;
         }
+        if (feature.isFound() && cannotTell(feature, band)) {
+            sheet.add(
+                    FindingCode.TOO_FEW_SAMPLES,
+                    feature.number(),
+                    feature.number() < band.low() ? band.low() : band.high(),
+                    unit,
+                    "%s is %." + digits + "f %s, give or take %." + digits
+                            + "f %s that the samples leave open; whether it" + " keeps the window's %s cannot be told",
+                    name,
+                    feature.number(),
+                    unit,
+                    reach(feature),
+                    unit,
+                    Sheet.words(band, unit));
+            return;
+        }
         if (!feature.isFound()) {
             sheet.add(
                     FindingCode.FEATURE_MISSING,
@@ -207,5 +229,29 @@ final class WindowCheck {
                 value,
                 unit,
                 Sheet.words(band, unit));
+    }
+
+    /** Half the width of the even distribution that has the feature's standard uncertainty. */
+    private static double reach(Feature feature) {
+        return Math.sqrt(3) * feature.standardUncertainty();
+    }
+
+    /**
+     * Whether a limit lies within reach of a feature that is known too coarsely for its band. A finer reading is taken at
+     * its word: next to a limit the recorded value decides.
+     */
+    private static boolean cannotTell(Feature feature, Band band) {
+        double reach = reach(feature);
+        double width = band.hasLow() && band.hasHigh()
+                ? band.high() - band.low()
+                : Math.abs(band.hasLow() ? band.low() : band.high());
+        if (reach <= COARSE_SHARE * width) {
+            return false;
+        }
+        return within(feature.number(), reach, band.low()) || within(feature.number(), reach, band.high());
+    }
+
+    private static boolean within(double value, double reach, double limit) {
+        return Math.abs(value - limit) < reach;
     }
 }

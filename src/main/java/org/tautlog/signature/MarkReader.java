@@ -156,7 +156,8 @@ final class MarkReader {
         while (to < cells.size() - 1 && fit.gradient.slope(to) < SEATED_RATIO * fit.line.slope()) {
             to++;
         }
-        return Feature.of(cells.angleDeg(to) - cells.angleDeg(from), fit.gradient.spanDeg() / 4);
+        double seen = cells.angleDeg(Math.max(from, to - 1)) - cells.angleDeg(Math.min(from + 1, to));
+        return Feature.of(Math.max(0, seen), fit.gradient.spanDeg() / 4);
     }
 
     /** Central 95 % of the torque about its local line. */
@@ -183,7 +184,7 @@ final class MarkReader {
             while (turning.angleDeg(back) < turning.angleDeg(i) - SUDDEN_DEG && back < i - 1) {
                 back++;
             }
-            if (turning.role(i) == Turning.Role.RELOADS || turning.role(i) == Turning.Role.RESTARTS) {
+            if (reloads(i) || (i > 0 && reloads(i - 1))) {
                 back = i;
                 continue;
             }
@@ -196,13 +197,17 @@ final class MarkReader {
         return new double[] {largest, at};
     }
 
+    private boolean reloads(int i) {
+        return turning.role(i) == Turning.Role.RELOADS || turning.role(i) == Turning.Role.RESTARTS;
+    }
+
     /** Longest turn without the torque that belongs to it, after which torque rises as before, with its place. */
     private double[] slip(double snugDeg) {
         var line = fit.line;
         if (line == null) {
             return new double[] {0, 0};
         }
-        var longest = new Longest();
+        var longest = new Longest(LEAST_SLIP_DEG + cells.stepDeg(cells.firstFrom(snugDeg)));
         for (var loss : turning.losses()) {
             double here = loss.toDeg() - loss.fromDeg() - Math.max(0, (loss.toNm() - loss.fromNm()) / line.slope());
             if (loss.fromDeg() > snugDeg) {
@@ -224,12 +229,19 @@ final class MarkReader {
     }
 
     private static final class Longest {
+        /** A slip shorter than this and a usual step drowns between two samples, deg. */
+        private final double leastDeg;
+
         private double deg;
         private double atDeg;
         private int count;
 
+        Longest(double leastDeg) {
+            this.leastDeg = leastDeg;
+        }
+
         void offer(double slipDeg, double at) {
-            if (slipDeg > LEAST_SLIP_DEG) {
+            if (slipDeg > leastDeg) {
                 count++;
                 atDeg = slipDeg > deg ? at : atDeg;
                 deg = Math.max(deg, slipDeg);

@@ -78,8 +78,8 @@ public final class SignatureReader {
         var fit = ElasticFit.of(cells, smooth, cellNoise, snugDeg, rule);
         var prevailing = prevailing(cells, fit, snugDeg);
         var elastic = elastic(cells, fit, prevailing, snugDeg);
-        var snug = new SnugPoint(snugDeg, SnugFinder.stageTorque(curve, stop, turning, snugDeg, noise));
-        var end = end(curve, stop, cells, snugDeg, noise, cellNoise);
+        var snug = new SnugPoint(snugDeg, SnugFinder.stageTorque(curve, stop, turning, fit, snugDeg, noise));
+        var end = end(curve, stop, cells, smooth, snugDeg, noise, cellNoise);
         var onset = OnsetFinder.read(cells, smooth, fit, rule, cellNoise, end.angleDeg());
         var marks = new MarkReader(curve, stop, turning, cells, smooth, fit, noise)
                 .marks(prevailing, elastic.originDeg(), snugDeg, method.snugTorqueNm());
@@ -98,7 +98,7 @@ public final class SignatureReader {
     private static Signature unread(Curve curve, Stop stop, String why) {
         var missing = Feature.missing(why);
         var end = new FinalPoint(
-                Feature.of(curve.angleDeg(stop.sample()), 0),
+                Feature.of(stop.angleDeg(), 0),
                 Feature.of(curve.torqueNm(stop.sample()), 0),
                 Feature.of(peak(curve, stop), 0),
                 missing);
@@ -178,21 +178,27 @@ public final class SignatureReader {
         return Math.max(0, least);
     }
 
+    /**
+     * The stop. Between the last sample and the true stop up to a step of turning is not recorded; the reading lies at one
+     * end of that stretch, so its standard uncertainty is the stretch over sqrt(3).
+     */
     private static FinalPoint end(
-            Curve curve, Stop stop, Cells cells, Feature snugDeg, double noise, double cellNoise) {
-        double deg = curve.angleDeg(stop.sample());
+            Curve curve, Stop stop, Cells cells, MovingLine smooth, Feature snugDeg, double noise, double cellNoise) {
+        double deg = stop.angleDeg();
         double step = cells.stepDeg(cells.firstFrom(deg - 20 * CELL_DEG));
-        var angle = Feature.of(deg, step / Math.sqrt(12));
+        var angle = Feature.of(deg, Math.max(step / Math.sqrt(12), stop.gapDeg() / Math.sqrt(3)));
         int from = cells.firstFrom(deg - LAST_DEG);
         int n = cells.size() - from;
-        var torque = Feature.of(curve.torqueNm(stop.sample()), noise);
+        double unseenDeg = deg - curve.angleDeg(stop.sample()) + stop.gapDeg();
+        double unseenNm = unseenDeg * Math.max(0, smooth.slope(cells.size() - 1)) / Math.sqrt(3);
+        var torque = Feature.of(curve.torqueNm(stop.sample()), Math.hypot(noise, unseenNm));
         if (n >= 4) {
             var sums = new MovingLine.Sums(
                     Arrays.copyOfRange(cells.angles(), from, cells.size()),
                     Arrays.copyOfRange(cells.torques(), from, cells.size()),
                     n);
             sums.fit(0, n);
-            torque = Feature.of(sums.at(deg), 2 * cellNoise / Math.sqrt(n));
+            torque = Feature.of(sums.at(deg), Math.hypot(2 * cellNoise / Math.sqrt(n), unseenNm));
         }
         var turn = snugDeg.isFound()
                 ? Feature.of(

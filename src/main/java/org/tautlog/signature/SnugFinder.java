@@ -16,6 +16,12 @@ final class SnugFinder {
     /** Standard uncertainty aimed at when choosing how many cells to draw the line through, deg. */
     private static final double WANTED_DEG = 0.3;
 
+    /** A rise from sample to sample beyond this many standard deviations of the noise is the joint's. */
+    private static final double NOISE_FACTOR = 3;
+
+    /** A rise from sample to sample beyond this many times the elastic line's is a spike. */
+    private static final double SPIKE_RATIO = 1.5;
+
     private static final int FEWEST_CELLS = 2;
     private static final int MOST_CELLS = 40;
 
@@ -44,7 +50,7 @@ final class SnugFinder {
         double uncertainty = noiseNm / (slope * Math.sqrt(n));
         return Math.abs(fine - coarse) <= smooth.spanDeg()
                 ? Feature.of(fine, uncertainty)
-                : Feature.of(coarse, Math.max(uncertainty, smooth.spanDeg() / 4));
+                : Feature.of(coarse, Math.max(uncertainty, Math.hypot(gap(cells, coarse), smooth.spanDeg()) / 4));
     }
 
     /** First cell from which the smoothed torque stays at or above the snug torque for the hold angle. */
@@ -71,6 +77,12 @@ final class SnugFinder {
         double above = smooth.value(at);
         double share = above > below ? (snugNm - below) / (above - below) : 1;
         return cells.angleDeg(at - 1) + share * (cells.angleDeg(at) - cells.angleDeg(at - 1));
+    }
+
+    /** Turn between the cells on both sides of an angle: what bends within it is not seen, deg. */
+    private static double gap(Cells cells, double deg) {
+        int after = Math.min(cells.size() - 1, Math.max(1, cells.firstFrom(deg)));
+        return cells.angleDeg(after) - cells.angleDeg(after - 1);
     }
 
     /** On a quiet curve the crossing between two cells, looked for near the smoothed one. */
@@ -118,21 +130,39 @@ final class SnugFinder {
 
     /**
      * Highest torque of the snug stage: the stage of the snug point as the export marks it, or up to the first pause
-     * after which the turn goes on. Single samples are read as the median of three, so that one spike does not count.
+     * after which the turn goes on. Single samples are read as the median of three, so that one spike does not count; not
+     * where the torque rises so far from sample to sample that the median would cut the peak. After the highest sample
+     * the tool can have turned on unrecorded for up to a step, at the torque rate; that stretch over sqrt(3) is in the
+     * standard uncertainty.
      */
-    static Feature stageTorque(Curve curve, Stop stop, Turning turning, Feature snugDeg, double noiseNm) {
+    static Feature stageTorque(
+            Curve curve, Stop stop, Turning turning, ElasticFit fit, Feature snugDeg, double noiseNm) {
         int last = lastOfStage(curve, stop, turning, snugDeg);
         if (last < 0) {
             return Feature.missing("the curve shows no end of the snug stage: no stage marks and no pause");
         }
+        double slope = fit.line == null ? 0 : fit.line.slope();
         double highest = Double.NEGATIVE_INFINITY;
+        int at = 0;
         for (int i = 0; i <= last; i++) {
             double a = curve.torqueNm(Math.max(0, i - 1));
             double b = curve.torqueNm(i);
             double c = curve.torqueNm(Math.min(last, i + 1));
-            highest = Math.max(highest, Math.max(Math.min(a, b), Math.min(Math.max(a, b), c)));
+            double middle = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
+            double rise = i == 0 ? 0 : slope * (curve.angleDeg(i) - curve.angleDeg(i - 1));
+            boolean coarse = rise > NOISE_FACTOR * noiseNm && b <= a + SPIKE_RATIO * rise + NOISE_FACTOR * noiseNm;
+            double seen = coarse ? b : middle;
+            at = seen > highest ? i : at;
+            highest = Math.max(highest, seen);
         }
-        return Feature.of(highest, noiseNm);
+        double unseenNm = slope * unseenDeg(curve, at) / Math.sqrt(3);
+        return Feature.of(highest, Math.hypot(noiseNm, unseenNm));
+    }
+
+    /** How far the tool can have turned past the highest sample of its stage. */
+    private static double unseenDeg(Curve curve, int at) {
+        double onward = at + 1 < curve.size() ? curve.angleDeg(at + 1) - curve.angleDeg(at) : 0;
+        return Math.max(onward, Steps.longestBefore(curve, at));
     }
 
     private static int lastOfStage(Curve curve, Stop stop, Turning turning, Feature snugDeg) {

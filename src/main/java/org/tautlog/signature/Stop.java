@@ -4,14 +4,18 @@ import org.tautlog.trace.Curve;
 
 /**
  * Which samples count, and where the tool stopped: the first sample at the greatest angle. Samples after it run back or
- * stand still, as drive and bolt untwist.
+ * stand still, as drive and bolt untwist. Where samples lie so far apart that the greatest angle is seen only with the
+ * torque already gone, the last sample under load is the one before, and the tool stopped at that angle or past it.
  *
- * @param sample index of the sample where the tool stopped
+ * @param sample index of the last sample under load
+ * @param angleDeg greatest angle, deg, on the recording's own axis
+ * @param gapDeg turn past the greatest angle that can have gone unrecorded, deg: the longest of the last steps before
+ *     it, 0 where the tool is seen to stand there
  * @param end how many samples count, from the first on: all, or the first copy of a recording that holds itself twice
  * @param duplicated whether the recording holds its samples twice
  * @param springBackDeg how far the angle runs back after the stop, deg
  */
-record Stop(int sample, int end, boolean duplicated, double springBackDeg) {
+record Stop(int sample, double angleDeg, double gapDeg, int end, boolean duplicated, double springBackDeg) {
     /** Angles closer to the greatest one than this are at the stop: less than any encoder in use resolves. */
     private static final double AT_STOP_DEG = 0.02;
 
@@ -39,7 +43,29 @@ record Stop(int sample, int end, boolean duplicated, double springBackDeg) {
             least = wild(curve, i) ? least : Math.min(least, curve.angleDeg(i));
         }
         boolean twice = copyAt > 0 || everyRowTwice(curve);
-        return new Stop(sample, end, twice, curve.angleDeg(sample) - least);
+        double stopDeg = curve.angleDeg(sample);
+        double gap = stands(curve, sample, end) ? 0 : Steps.longestBefore(curve, sample);
+        return new Stop(letGo(curve, sample, end) ? sample - 1 : sample, stopDeg, gap, end, twice, stopDeg - least);
+    }
+
+    /** Whether the sample after one is at the same angle and still under its torque. */
+    private static boolean stands(Curve curve, int sample, int end) {
+        return sample + 1 < end
+                && Math.abs(curve.angleDeg(sample + 1) - curve.angleDeg(sample)) <= AT_STOP_DEG
+                && !LetGo.between(curve.torqueNm(sample), curve.torqueNm(sample + 1));
+    }
+
+    /** Whether the drive had let go by the sample at the greatest angle, and the torque does not come back. */
+    private static boolean letGo(Curve curve, int sample, int end) {
+        if (sample == 0) {
+            return false;
+        }
+        for (int i = sample; i < end; i++) {
+            if (!LetGo.between(curve.torqueNm(sample - 1), curve.torqueNm(i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether one sample's angle leaps away and the next is back. */

@@ -154,10 +154,12 @@ final class Walk {
 
     private void open(Role what) {
         now = what;
-        beforeNm = recentNm();
+        boolean letGo = what == Role.RELOADS && size > 1 && LetGo.between(torque[size - 2], torque[size - 1]);
+        openedAt = letGo ? size - 1 : size;
+        Arrays.fill(role, openedAt, size, what);
+        beforeNm = recentNm(openedAt);
         leastNm = beforeNm;
         openedDeg = top;
-        openedAt = size;
         if (what == Role.RELOADS) {
             pauses.add(new Pause(sample[size - 1], top));
         }
@@ -239,8 +241,12 @@ final class Walk {
 
     /** Mean of the last few turning torques. */
     private double recentNm() {
+        return recentNm(size);
+    }
+
+    private double recentNm(int until) {
         double sum = 0;
-        for (int i = size - MEMORY; i < size; i++) {
+        for (int i = until - MEMORY; i < until; i++) {
             sum += torque[Math.max(0, i)];
         }
         return sum / MEMORY;
