@@ -18,9 +18,12 @@ final class ReadingAccount {
     static void print(ReadSummary summary, PrintWriter err) {
         long rejected = summary.traces().rejected() + summary.files().rejected();
         if (rejected > 0 || !summary.problems().isEmpty()) {
-            err.println("rejected: " + summary.files().rejected() + " files, "
-                    + summary.traces().rejected() + " traces, "
-                    + summary.lines().rejected() + " lines");
+            err.println(
+                    rejected == 0 && summary.lines().rejected() == 0
+                            ? "nothing rejected; noted while reading:"
+                            : "rejected: " + Counted.of(summary.files().rejected(), "file") + ", "
+                                    + Counted.of(summary.traces().rejected(), "trace") + ", "
+                                    + Counted.of(summary.lines().rejected(), "line"));
             sentences(summary.problems(), summary.problemsMet(), err);
         }
         if (!summary.assumptions().isEmpty()) {

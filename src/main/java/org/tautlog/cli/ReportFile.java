@@ -45,7 +45,15 @@ final class ReportFile {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw Refusal.wrongUse(folder + " is a file; name a folder with --out DIR");
         }
-        Files.createDirectories(folder);
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw Refusal.wrongUse("the folder " + folder + " cannot be made ("
+                    + e.getClass().getSimpleName() + "); name one with --out DIR where files may be written");
+        }
+        if (!Files.isWritable(folder)) {
+            throw Refusal.wrongUse("no file may be written to " + folder + "; name another folder with --out DIR");
+        }
     }
 
     /** Where a file is written until it is whole. */

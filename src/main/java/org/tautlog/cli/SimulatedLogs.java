@@ -52,7 +52,7 @@ final class SimulatedLogs implements AutoCloseable {
     }
 
     static SimulatedLogs in(Path folder) throws IOException {
-        Files.createDirectories(folder);
+        ReportFile.makeFolder(folder);
         Files.writeString(folder.resolve("layout.toml"), LAYOUT);
         Files.writeString(folder.resolve("joint.toml"), SpecificationFile.write(FenwaterEngine.specification()));
         return new SimulatedLogs(folder, TruthTable.in(folder.resolve("truth.csv")));

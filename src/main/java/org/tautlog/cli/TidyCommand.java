@@ -30,9 +30,11 @@ final class TidyCommand implements Callable<Integer> {
         tidied.problems().forEach(problem -> line.getErr().println(Terminal.harmless(problem.sentence())));
         tidied.cleared().forEach(name -> line.getOut().println("cleared " + name));
         if (tidied.entered() > 0) {
-            line.getOut().println("entered into the ledger: " + tidied.entered() + " batches whose run was killed");
+            line.getOut()
+                    .println("entered into the ledger: " + Counted.of(tidied.entered(), "batch")
+                            + " whose run was killed");
         }
-        line.getOut().println("merged " + tidied.merged() + " batches into " + tidied.into());
+        line.getOut().println("merged " + Counted.of(tidied.merged(), "batch") + " into " + tidied.into());
         return (tidied.problems().isEmpty() ? ExitCode.ALL_CONFORMING : ExitCode.NOT_ALL_CONFORMING).number();
     }
 }

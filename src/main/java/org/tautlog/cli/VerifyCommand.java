@@ -73,11 +73,11 @@ final class VerifyCommand implements Callable<Integer> {
         found.seals().forEach(seal -> out.println(sentence(seal)));
         out.println(String.format(
                 Locale.ROOT,
-                "%s: %d batches, %d files, %d rows, %d entries in the ledger",
+                "%s: %s, %s, %s; entries in the ledger: %d",
                 found.isWhole() ? "whole and unaltered" : "NOT as it was kept",
-                found.batches(),
-                found.files(),
-                found.rows(),
+                Counted.of(found.batches(), "batch"),
+                Counted.of(found.files(), "file"),
+                Counted.of(found.rows(), "row"),
                 found.entries()));
         out.println("head of the chain: " + found.head());
     }

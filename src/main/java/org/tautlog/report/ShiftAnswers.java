@@ -2,8 +2,9 @@ package org.tautlog.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.tautlog.judge.Verdict;
-import org.tautlog.review.FindingTally;
 import org.tautlog.review.ShiftReview;
 import org.tautlog.review.stream.Change;
 
@@ -11,7 +12,7 @@ import org.tautlog.review.stream.Change;
 final class ShiftAnswers {
     private static final int MOST_CHANGES = 5;
     private static final int MOST_HELD = 24;
-    private static final int MOST_PLACES = 4;
+    private static final int MOST_PLACES = 6;
 
     private ShiftAnswers() {}
 
@@ -96,7 +97,7 @@ final class ShiftAnswers {
             return List.of("Nowhere: every tightening that was judged conforms.");
         }
         var answer = new ArrayList<String>();
-        leading(review).stream().limit(MOST_PLACES).forEach(tally -> {
+        review.leadingTallies().stream().limit(MOST_PLACES).forEach(tally -> {
             var place = tally.mostInCount() == tally.tightenings()
                     ? "all on " + tally.mostIn().words()
                     : tally.mostInCount() + " on " + tally.mostIn().words() + ", the others on "
@@ -107,14 +108,25 @@ final class ShiftAnswers {
                             : tally.tightenings() + " times, " + place)
                     + '.');
         });
+        rest(review).ifPresent(answer::add);
         return answer;
     }
 
-    /** The findings that the actions are about: what explains comes before what follows from it. */
-    private static List<FindingTally> leading(ShiftReview review) {
-        return review.actions().stream()
-                .flatMap(action -> review.tallies().stream().filter(tally -> tally.code() == action.code()))
-                .toList();
+    /** Those that the lists have no room for, by name and number: nothing is left out without a word. */
+    private static Optional<String> rest(ShiftReview review) {
+        var rest = review.leadingTallies().stream().skip(MOST_PLACES).toList();
+        return rest.isEmpty()
+                ? Optional.empty()
+                : Optional.of("And " + rest.size() + " more: "
+                        + rest.stream()
+                                .map(tally -> tally.code().title() + " ("
+                                        + tally.mostIn().words()
+                                        + (tally.streams() > 1
+                                                ? " and " + Figures.count(tally.streams() - 1, "other", "others")
+                                                : "")
+                                        + ')')
+                                .collect(Collectors.joining(", "))
+                        + ". The table of findings has them all.");
     }
 
     static List<String> hold(ShiftReview review) {
@@ -124,7 +136,7 @@ final class ShiftAnswers {
 
     static List<String> since(ShiftReview review) {
         var answer = new ArrayList<String>();
-        leading(review).stream().limit(MOST_PLACES).forEach(tally -> {
+        review.leadingTallies().stream().limit(MOST_PLACES).forEach(tally -> {
             var first = tally.first();
             var last = tally.last();
             if (first != null && last != null) {
@@ -135,6 +147,10 @@ final class ShiftAnswers {
                         + '.');
             }
         });
+        int more = review.leadingTallies().size() - MOST_PLACES;
+        if (more > 0 && !answer.isEmpty()) {
+            answer.add("For " + Figures.count(more, "more finding", "more findings") + " see the table of findings.");
+        }
         return answer.isEmpty()
                 ? List.of(review.allConform() ? "No onset to tell." : "The export gives no times.")
                 : answer;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Verdict;
 import org.tautlog.problem.Problem;
 import org.tautlog.report.chart.ControlChart;
@@ -89,10 +90,14 @@ final class ShiftModel {
     private static List<Map<String, Object>> actions(ShiftReview review) {
         return review.actions().stream()
                 .map(action -> Map.<String, Object>of(
-                        "title", ShiftAnswers.capital(action.code().title()),
+                        "title", ShiftAnswers.capital(titles(action.codes())),
                         "where", action.where(),
                         "action", action.action()))
                 .toList();
+    }
+
+    private static String titles(List<FindingCode> codes) {
+        return codes.stream().map(FindingCode::title).collect(Collectors.joining("; "));
     }
 
     private static List<Map<String, Object>> verdicts(ShiftReview review) {

@@ -1,18 +1,22 @@
 package org.tautlog.review;
 
+import java.util.List;
 import java.util.Objects;
 import org.tautlog.joint.window.FindingCode;
 
 /**
- * Something to do about a kind of finding, in the order in which to do it.
+ * Something to do about findings of a kind, in the order in which to do it.
  *
- * @param code the finding that asks for it
+ * @param codes the findings that ask for it, gravest first, at least one
  * @param where the streams or engines concerned, in words
  * @param action what to do, as a sentence
  */
-public record FirstAction(FindingCode code, String where, String action) {
+public record FirstAction(List<FindingCode> codes, String where, String action) {
     public FirstAction {
-        Objects.requireNonNull(code, "code");
+        codes = List.copyOf(codes);
+        if (codes.isEmpty()) {
+            throw new IllegalArgumentException("an action must name a finding that asks for it");
+        }
         Objects.requireNonNull(where, "where");
         if (action.isBlank()) {
             throw new IllegalArgumentException("an action must say what to do");

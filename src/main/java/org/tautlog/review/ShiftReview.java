@@ -104,6 +104,11 @@ public record ShiftReview(
                         .toList());
     }
 
+    /** {@return findings that lead a tightening's list at least once, gravest and then most frequent first} */
+    public List<FindingTally> leadingTallies() {
+        return Tally.leading(tallies);
+    }
+
     /** {@return control charts, stream by stream} */
     public List<StreamChart> charts() {
         return peers.charts();

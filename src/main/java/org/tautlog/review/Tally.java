@@ -5,12 +5,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
@@ -32,7 +33,6 @@ record Tally(
             .thenComparingInt(FindingTally::tightenings)
             .reversed()
             .thenComparing(FindingTally::code);
-    private static final int MOST_ACTIONS = 6;
     private static final int MOST_NAMED = 3;
 
     private static final class Met {
@@ -80,19 +80,21 @@ record Tally(
     }
 
     List<FirstAction> actions() {
-        var actions = new ArrayList<FirstAction>();
-        Set<String> said = new HashSet<>();
+        var asking = new LinkedHashMap<String, List<FindingTally>>();
         for (var tally : leading(findings)) {
-            var action = Advice.on(tally.code());
-            if (actions.size() < MOST_ACTIONS && said.add(action)) {
-                actions.add(new FirstAction(tally.code(), where(tally), action));
-            }
+            asking.computeIfAbsent(Advice.on(tally.code()), unused -> new ArrayList<>())
+                    .add(tally);
         }
+        var actions = new ArrayList<FirstAction>();
+        asking.forEach((action, tallies) -> actions.add(new FirstAction(
+                tallies.stream().map(FindingTally::code).toList(),
+                tallies.stream().map(Tally::where).collect(Collectors.joining("; ")),
+                action)));
         return actions;
     }
 
     /** The findings that lead at least once, gravest and then most frequent first. */
-    private static List<FindingTally> leading(List<FindingTally> findings) {
+    static List<FindingTally> leading(List<FindingTally> findings) {
         return findings.stream()
                 .filter(tally -> tally.leading() > 0)
                 .sorted(Comparator.comparing(FindingTally::severity)

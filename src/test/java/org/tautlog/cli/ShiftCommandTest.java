@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.TreeSet;
 import org.apache.commons.csv.CSVFormat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tautlog.joint.window.FindingCode;
 
 class ShiftCommandTest {
     @TempDir
@@ -129,5 +131,38 @@ class ShiftCommandTest {
         assertTrue(run.exitCode() <= 1, run.toString());
         assertTrue(run.out().contains("tightenings on 2 engines"), run.out());
         assertFalse(run.err().contains("truth.csv"), run.err());
+    }
+
+    @Test
+    void a_folder_that_cannot_be_made_is_wrong_use_and_names_the_way_out() throws IOException {
+        var log = MadeLogs.good(folder);
+        var run = CommandLineRun.of(
+                "shift", log.toString(), "--out", log.resolve("below").toString());
+        assertEquals(2, run.exitCode(), run.toString());
+        assertTrue(run.err().contains("name one with --out DIR"), run.err());
+    }
+
+    @Test
+    void every_finding_that_leads_is_named_in_the_answers() throws IOException {
+        var out = folder.resolve("reports");
+        CommandLineRun.of("shift", "sample-logs", "--out", out.toString());
+        var page = Files.readString(out.resolve("shift.html"));
+        var answers = page.substring(page.indexOf("<dl class=\"answers\">"), page.indexOf("</dl>"))
+                .toLowerCase(Locale.ROOT);
+        try (var table = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get()
+                .parse(Files.newBufferedReader(out.resolve("verdicts.csv")))) {
+            for (var row : table.getRecords()) {
+                var code = FindingCode.parse(row.get("findings").split(" ", 2)[0]);
+                if (!row.get("verdict").equals("conforming")) {
+                    assertTrue(
+                            answers.contains(code.orElseThrow().title().toLowerCase(Locale.ROOT)),
+                            row.get("serial") + " " + row.get("findings"));
+                }
+            }
+        }
     }
 }
