@@ -73,12 +73,12 @@ final class VerifyCommand implements Callable<Integer> {
         found.seals().forEach(seal -> out.println(sentence(seal)));
         out.println(String.format(
                 Locale.ROOT,
-                "%s: %s, %s, %s; entries in the ledger: %d",
+                "%s: %s, %s, %s, %s in the ledger",
                 found.isWhole() ? "whole and unaltered" : "NOT as it was kept",
                 Counted.of(found.batches(), "batch"),
                 Counted.of(found.files(), "file"),
                 Counted.of(found.rows(), "row"),
-                found.entries()));
+                found.entries() == 1 ? "1 entry" : found.entries() + " entries"));
         out.println("head of the chain: " + found.head());
     }
 

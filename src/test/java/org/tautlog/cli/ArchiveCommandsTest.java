@@ -64,7 +64,7 @@ class ArchiveCommandsTest {
         var archive = imported();
         var whole = CommandLineRun.of("verify", "--archive", archive);
         assertEquals(0, whole.exitCode(), whole.out());
-        assertTrue(whole.out().startsWith("whole and unaltered: 1 batches"), whole.out());
+        assertTrue(whole.out().startsWith("whole and unaltered: 1 batch, "), whole.out());
         try (var paths = Files.walk(Path.of(archive))) {
             var traces = paths.filter(path -> path.endsWith("traces-1.parquet"))
                     .findFirst()

@@ -130,7 +130,7 @@ class JudgeCommandTest {
         Files.write(log, lines);
         var run = CommandLineRun.of("judge", log.toString());
         assertEquals(1, run.exitCode(), run.toString());
-        assertTrue(run.err().contains("rejected: 0 files, 1 traces"), run.err());
+        assertTrue(run.err().contains("rejected: 0 files, 1 trace, "), run.err());
         assertTrue(run.err().contains("S40.csv:501"), run.err());
     }
 
