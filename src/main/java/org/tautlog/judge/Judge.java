@@ -2,13 +2,15 @@ package org.tautlog.judge;
 
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.signature.ClampLoad;
 import org.tautlog.signature.ClampLoadEstimate;
+import org.tautlog.signature.Signature;
 import org.tautlog.signature.SignatureReader;
 import org.tautlog.trace.Trace;
 
 /**
  * Judges one tightening by its own curve: data checks, window, fault signatures, causes; clamp load where the
- * specification states the joint.
+ * specification states the joint and nothing found speaks against it.
  *
  * <p>The window decides. A cause is named only when two cues agree. Data too poor to judge give no window findings that
  * they cannot bear: a recording that ends mid-turn is not a turn that stopped short.
@@ -36,22 +38,27 @@ public final class Judge {
         ThreadFaults.check(sheet);
         DriveFaults.check(sheet);
         Causes.check(sheet);
-        if (specification.statedJoint().isPresent()) {
-            clampLoad(sheet);
-        }
+        var judged = specification.statedJoint().isPresent() ? withClampLoad(sheet) : signature;
         var findings = sheet.gravestFirst();
         return new Judgement(
                 trace.identity(),
                 trace.source(),
                 specification.name(),
                 specification.version(),
-                signature,
+                judged,
                 Verdict.of(findings),
                 findings);
     }
 
-    private static void clampLoad(Sheet sheet) {
-        var load = sheet.signature().clampLoad().loadKN();
+    /** An estimate stands only where no finding speaks against what it rests on; its absence is noted with the reason. */
+    private static Signature withClampLoad(Sheet sheet) {
+        var read = sheet.signature();
+        var judged = read.clampLoad().loadKN().isFound()
+                ? ClampLoadPremises.refuted(sheet.gravestFirst())
+                        .map(why -> read.withClampLoad(ClampLoad.none(why)))
+                        .orElse(read)
+                : read;
+        var load = judged.clampLoad().loadKN();
         if (!load.isFound()) {
             sheet.add(
                     FindingCode.FEATURE_MISSING,
@@ -61,5 +68,6 @@ public final class Judge {
                     "clamp load is not estimated: %s",
                     load.whyMissing());
         }
+        return judged;
     }
 }

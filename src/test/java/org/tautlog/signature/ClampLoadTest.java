@@ -9,12 +9,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
+import org.apache.commons.rng.simple.RandomSource;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.tautlog.joint.BoltMaterial;
+import org.tautlog.joint.BoltedJoint;
 import org.tautlog.joint.Joints;
+import org.tautlog.joint.Layer;
+import org.tautlog.joint.LayerMaterial;
 import org.tautlog.joint.window.StatedJoint;
 import org.tautlog.line.Fault;
 import org.tautlog.line.FenwaterEngine;
@@ -40,7 +46,7 @@ class ClampLoadTest {
     private static List<Estimated> shift = List.of();
 
     /** One simulated tightening with its estimate. */
-    private record Estimated(Truth truth, ClampLoad load) {
+    private record Estimated(Truth truth, Signature signature, ClampLoad load) {
         boolean held() {
             return load.lowKN().number() <= truth.clampLoadKN()
                     && truth.clampLoadKN() <= load.highKN().number();
@@ -56,12 +62,11 @@ class ClampLoadTest {
         var specification = FenwaterEngine.specification();
         shift = SimulatedLine.of(64, 5)
                 .tightenings()
-                .map(done -> new Estimated(
-                        done.truth(),
-                        ClampLoadEstimate.of(
-                                SignatureReader.read(
-                                        done.trace().curve(), specification.method(), specification.reading()),
-                                STATED)))
+                .map(done -> {
+                    var read =
+                            SignatureReader.read(done.trace().curve(), specification.method(), specification.reading());
+                    return new Estimated(done.truth(), read, ClampLoadEstimate.of(read, STATED));
+                })
                 .collect(Collectors.toList());
     }
 
@@ -74,6 +79,59 @@ class ClampLoadTest {
         long held = of.stream().filter(Estimated::held).count();
         assertTrue(of.size() > 450, "the count saw " + of.size());
         assertTrue(held >= ClampLoad.COVERAGE * of.size(), held + " of " + of.size() + " within their bounds");
+    }
+
+    /**
+     * The stated joint is never quite the real one: here everything is stiffer or softer by what the budget grants stiffness,
+     * shank twist and cone together, 4, 2.5 and 2.5 percent in squares.
+     */
+    @Test
+    void the_bounds_hold_what_they_claim_where_the_stated_joint_is_off_by_the_budget() {
+        var random = RandomSource.XO_SHI_RO_256_PP.create(5);
+        var gauss = ZigguratSampler.NormalizedGaussian.of(random);
+        var sound = shift.stream()
+                .filter(one -> one.truth().fault() == Fault.NONE)
+                .filter(one -> one.signature().onset().endState() == EndState.ELASTIC)
+                .toList();
+        int held = 0;
+        for (var one : sound) {
+            var off = stiffer(1 + Math.sqrt(0.04 * 0.04 + 2 * 0.025 * 0.025) * gauss.sample());
+            held += new Estimated(one.truth(), one.signature(), ClampLoadEstimate.of(one.signature(), off)).held()
+                    ? 1
+                    : 0;
+        }
+        double share = (double) held / sound.size();
+        assertTrue(sound.size() > 400, "the count saw " + sound.size());
+        assertTrue(share >= ClampLoad.COVERAGE && share < 1, held + " of " + sound.size());
+    }
+
+    private static StatedJoint stiffer(double factor) {
+        var joint = STATED.joint();
+        var bolt = joint.bolt();
+        var steel = bolt.material();
+        var layers = joint.layers().stream()
+                .map(layer -> new Layer(
+                        layer.name(),
+                        layer.thicknessMm(),
+                        new LayerMaterial(
+                                layer.material().name(),
+                                layer.material().youngsModulusMPa() * factor,
+                                layer.material().expansionPerK()),
+                        layer.shape()))
+                .toList();
+        var stiffer = bolt.withMaterial(new BoltMaterial(
+                steel.youngsModulusMPa() * factor,
+                steel.yieldStrengthMPa(),
+                steel.ultimateStrengthMPa(),
+                steel.expansionPerK(),
+                steel.uniformElongation(),
+                steel.hardeningModulusMPa()));
+        return new StatedJoint(
+                new BoltedJoint(stiffer, layers, joint.friction()),
+                STATED.prevailingTorqueNm(),
+                STATED.driveNmPerDegOrNull(),
+                STATED.warmUpOrNull(),
+                STATED.tolerance());
     }
 
     /** The simulated joint is the stated one, and its friction does not drift: what is left is the reading of the curve. */
@@ -117,7 +175,7 @@ class ClampLoadTest {
         }
     }
 
-    /** The stated stiffness is not this joint's then. The estimate is high: soft seating has its own finding. */
+    /** The stated stiffness is not this joint's then. The estimate alone is high; the judge knows the finding and leaves it out. */
     @Test
     void something_soft_between_the_parts_is_outside_what_the_estimate_can_know() {
         for (var one : of(Fault.SOFT_LAYER)) {
