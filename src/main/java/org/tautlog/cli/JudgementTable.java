@@ -24,9 +24,18 @@ final class JudgementTable {
     private static final int MOST_ROWS = 40;
     private static final int FEW = 16;
     private static final List<String> HEADS = List.of(
-            "verdict", "engine", "bolt", "spindle", "attempt", "turn deg", "final N·m", "rate N·m/deg", "end state");
+            "verdict",
+            "engine",
+            "bolt",
+            "spindle",
+            "attempt",
+            "turn deg",
+            "final N·m",
+            "rate N·m/deg",
+            "clamp kN est.",
+            "end state");
     private static final int FIRST_NUMBER = 4;
-    private static final int LAST_NUMBER = 7;
+    private static final int LAST_NUMBER = 8;
 
     private final boolean all;
     private final Ansi ansi;
@@ -129,6 +138,7 @@ final class JudgementTable {
                 number(signature.end().turnDeg(), "%.1f"),
                 number(signature.end().torqueNm(), "%.1f"),
                 number(signature.elastic().torqueRateNmPerDeg(), "%.4f"),
+                number(signature.clampLoad().loadKN(), "%.1f"),
                 signature.onset().endState().word());
     }
 

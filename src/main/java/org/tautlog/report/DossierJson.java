@@ -106,20 +106,13 @@ public final class DossierJson {
     }
 
     private static void load(JsonGenerator json, EngineDossier dossier) throws IOException {
-        json.writeFieldName("clampLoad");
+        json.writeFieldName(EngineClampLoadJson.KEY);
         var load = dossier.clampLoad();
         if (load.isEmpty()) {
             json.writeNull();
             return;
         }
-        json.writeStartObject();
-        json.writeNumberField("bolts", load.get().bolts());
-        json.writeNumberField("withoutEstimate", load.get().withoutEstimate());
-        json.writeNumberField("lowestKN", SignatureField.rounded(load.get().lowestKN(), 2));
-        json.writeStringField("lowestBolt", load.get().lowestBolt());
-        json.writeNumberField("meanKN", SignatureField.rounded(load.get().meanKN(), 2));
-        json.writeNumberField("spreadKN", SignatureField.rounded(load.get().spreadKN(), 2));
-        json.writeEndObject();
+        EngineClampLoadJson.write(json, load.get());
     }
 
     private static void decision(JsonGenerator json, KeptDecision kept) throws IOException {

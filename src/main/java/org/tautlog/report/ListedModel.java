@@ -88,6 +88,9 @@ final class ListedModel {
                     "kN",
                     Figures.of(load.loadKN(), 1),
                     "within " + Figures.of(load.lowKN(), 1) + " to " + Figures.of(load.highKN(), 1)));
+        } else if (judgement.findings().stream()
+                .anyMatch(finding -> finding.message().endsWith(load.loadKN().whyMissing()))) {
+            rows.add(row("clamp load, estimated", "kN", "–", "no estimate; a finding says why"));
         }
         rows.add(row("state at the end", "", signature.onset().endState().word().replace('-', ' '), ""));
         return rows;

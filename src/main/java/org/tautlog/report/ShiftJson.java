@@ -30,7 +30,7 @@ import org.tautlog.trace.TraceIdentity;
  * cases[]       station, spindle, cause, features []
  * unusual[]     serial, bolt, station, spindle, distance, limit, mostBy
  * lots[]        lot, feature, difference, low, high, spindles, alike, adjustedP, holds
- * clampLoads[]  serial, bolts, without, lowestKN, lowestBolt, meanKN, spreadKN; weakest first
+ * engineClampLoad[] serial, bolts, withoutEstimate, lowestKN, lowestBolt, meanKN, spreadKN; weakest first
  * sincePrevious {tests, notCompared, features [station, spindle, feature, before, after, shift, low, high,
  *               levelAdjustedP, spreadAdjustedP]} or null
  * </pre>
@@ -201,17 +201,9 @@ public final class ShiftJson {
     }
 
     private static void clampLoads(JsonGenerator json, ShiftReview review) throws IOException {
-        json.writeArrayFieldStart("clampLoads");
+        json.writeArrayFieldStart(EngineClampLoadJson.KEY);
         for (var load : review.clampLoads()) {
-            json.writeStartObject();
-            json.writeStringField("serial", load.serial());
-            json.writeNumberField("bolts", load.bolts());
-            json.writeNumberField("without", load.withoutEstimate());
-            number(json, "lowestKN", load.lowestKN());
-            json.writeStringField("lowestBolt", load.lowestBolt());
-            number(json, "meanKN", load.meanKN());
-            number(json, "spreadKN", load.spreadKN());
-            json.writeEndObject();
+            EngineClampLoadJson.write(json, load);
         }
         json.writeEndArray();
     }
