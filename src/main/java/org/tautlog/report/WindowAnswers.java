@@ -8,6 +8,7 @@ import org.tautlog.joint.study.Quantity;
 import org.tautlog.joint.study.StudyResult;
 import org.tautlog.joint.study.Summary;
 import org.tautlog.joint.tightening.PlasticStretch;
+import org.tautlog.joint.window.GivenNumbers;
 import org.tautlog.review.WindowReview;
 
 /** The answers of a window study in sentences, the same on page and terminal. They promise no more than the draws show. */
@@ -34,6 +35,23 @@ public final class WindowAnswers {
                         + (result.everyBoltYieldsHotAndNoneBefore()
                                 ? "holds in all " + result.draws() + " draws."
                                 : "does not hold over the whole tolerance range."));
+    }
+
+    /**
+     * Whether the given numbers fit each other, each at its mean: which does not comes first.
+     *
+     * @param review the study
+     * @return sentences
+     */
+    public static List<String> given(WindowReview review) {
+        var given = review.given();
+        var misfits = given.misfits();
+        var names = misfits.stream().map(GivenNumbers.Given::words).collect(Collectors.joining(", "));
+        return List.of(
+                misfits.isEmpty() ? "Yes, each taken at its mean." : "No. What does not fit: " + names + ".",
+                given.turnSentence(),
+                given.temperaturesSentence(),
+                given.stretchSentence());
     }
 
     /**

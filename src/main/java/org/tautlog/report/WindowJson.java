@@ -10,7 +10,9 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import org.tautlog.joint.study.Quantity;
+import org.tautlog.joint.warmup.StretchClaim;
 import org.tautlog.joint.window.Band;
+import org.tautlog.joint.window.GivenNumbers;
 import org.tautlog.review.LimitFit;
 import org.tautlog.review.WindowFeature;
 import org.tautlog.review.WindowReview;
@@ -40,6 +42,7 @@ public final class WindowJson {
                 quantity(json, review, quantity);
             }
             json.writeEndArray();
+            given(json, review.given());
             limits(json, review);
             observed(json, review);
             json.writeStringField("safety", SafetyNote.TEXT);
@@ -87,6 +90,25 @@ public final class WindowJson {
             number(json, "varianceShare", driver.varianceShare());
             number(json, "effectPerDeviation", driver.effectPerDeviation());
             json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void given(JsonGenerator json, GivenNumbers given) throws IOException {
+        json.writeObjectFieldStart("givenNumbers");
+        number(json, "turnDeg", given.turnDeg());
+        number(json, "yieldTurnDeg", given.yieldTurnDeg());
+        number(json, "riseShareToYield", given.riseShare().orElse(Double.NaN));
+        number(json, "outgrowthMm", given.outgrowthMm());
+        number(
+                json,
+                "statedFurtherStretchMm",
+                given.claim().map(StretchClaim::claimedMm).orElse(Double.NaN));
+        number(json, "neededRiseK", given.claim().map(StretchClaim::neededRiseK).orElse(Double.NaN));
+        json.writeArrayFieldStart("doNotFit");
+        for (var misfit : given.misfits()) {
+            json.writeString(Word.of(misfit));
         }
         json.writeEndArray();
         json.writeEndObject();

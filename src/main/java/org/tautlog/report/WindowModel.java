@@ -42,6 +42,7 @@ final class WindowModel {
         model.put("windUp", Figures.of(review.windUpDeg(), 1));
         model.put("coverage", Figures.percent(review.study().coverage()));
         model.put("safety", SafetyNote.TEXT);
+        model.put("given", unbroken(WindowAnswers.given(review)));
         model.put("aim", unbroken(WindowAnswers.aim(review)));
         model.put("clampLoad", unbroken(WindowAnswers.clampLoad(review)));
         model.put("scatter", unbroken(WindowAnswers.scatter(review)));

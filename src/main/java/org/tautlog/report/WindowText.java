@@ -42,6 +42,7 @@ public final class WindowText {
                 review.result().seed()));
         lines.add("");
         lines.addAll(quantities(review));
+        section(lines, "Do the given numbers fit together?", WindowAnswers.given(review));
         section(lines, "Yield", WindowAnswers.aim(review));
         section(lines, "Scatter of the clamp load", WindowAnswers.scatter(review));
         section(lines, "Window", WindowAnswers.window(review));

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.study.Envelope;
 import org.tautlog.joint.study.StudyResult;
 import org.tautlog.joint.study.ToleranceStudy;
+import org.tautlog.joint.window.GivenNumbers;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.joint.window.WindowStudy;
 
@@ -17,6 +18,7 @@ import org.tautlog.joint.window.WindowStudy;
  * @param study the study that was run
  * @param result what it found
  * @param envelope the curves it drew
+ * @param given whether the stated numbers fit each other
  * @param proposed the same specification with the limits that the study proposes
  * @param observedOrNull how real tightenings lie in both windows; null where no logs were given
  */
@@ -25,6 +27,7 @@ public record WindowReview(
         ToleranceStudy study,
         StudyResult result,
         Envelope envelope,
+        GivenNumbers given,
         JointSpecification proposed,
         @Nullable Observed observedOrNull) {
     private static final int CURVES = 2_000;
@@ -58,6 +61,7 @@ public record WindowReview(
         Objects.requireNonNull(study, "study");
         Objects.requireNonNull(result, "result");
         Objects.requireNonNull(envelope, "envelope");
+        Objects.requireNonNull(given, "given");
         Objects.requireNonNull(proposed, "proposed");
     }
 
@@ -76,6 +80,7 @@ public record WindowReview(
                 study,
                 result,
                 Envelope.of(study, CURVES, STEPS),
+                GivenNumbers.of(specification, study),
                 WindowStudy.proposal(specification, study, result),
                 null);
     }
@@ -94,7 +99,7 @@ public record WindowReview(
                 spread.outside(proposed.window()),
                 LimitFit.of(specification.window(), spread),
                 LimitFit.of(proposed.window(), spread));
-        return new WindowReview(specification, study, result, envelope, proposed, observed);
+        return new WindowReview(specification, study, result, envelope, given, proposed, observed);
     }
 
     /** {@return how real tightenings lie in both windows; empty where no logs were given} */

@@ -61,6 +61,33 @@ class WindowCommandTest {
         assertTrue(run.err().contains("[bolt], [[layer]] and [friction]"), run.err());
     }
 
+    /** Common practice, no source: a long bolt, snug plus one turn, nearly 1 mm further when warm. Here over 380 mm and 80 K. */
+    @Test
+    void the_given_number_that_does_not_fit_is_named_on_terminal_page_and_in_json() throws IOException {
+        var file = folder.resolve("millimetre.toml");
+        Files.writeString(
+                file,
+                Files.readString(Path.of(joint()))
+                        .replace("value = 125.0, unit = \"mm\"", "value = 102.5, unit = \"mm\"")
+                        .replace("value = 378.0", "value = 355.5")
+                        .replace("target = 360.0", "target = 340.0")
+                        .replace("value = 95.0, unit = \"°C\"", "value = 100.0, unit = \"°C\"")
+                        .replace("[tolerance]", "further-stretch = { value = 1.0, unit = \"mm\" }\n[tolerance]"));
+        var words =
+                "The stated further stretch of 1.00 mm does not fit: the stated temperatures, as much as an even rise of"
+                        + " 80 K, give 0.35 mm; 1.00 mm would need a rise of 230 K.";
+        var run = CommandLineRun.of("window", file.toString(), "--draws", "1000", "--out", folder.toString());
+        assertEquals(0, run.exitCode(), run.toString());
+        assertTrue(run.out().contains("  No. What does not fit: further stretch."), run.out());
+        assertTrue(run.out().contains(words), run.out());
+        var page = Files.readString(folder.resolve("window.html"));
+        assertTrue(page.contains("No. What does not fit: further stretch."), "in the answers");
+        assertTrue(page.contains(words), "with the numbers");
+        var json = CommandLineRun.of("window", file.toString(), "--draws", "1000", "--json")
+                .out();
+        assertTrue(json.contains("\"doNotFit\":[\"further-stretch\"]"), json);
+    }
+
     @Test
     void logs_that_hold_nothing_end_with_their_own_exit_code() throws IOException {
         var run = CommandLineRun.of(

@@ -78,8 +78,8 @@ class WindowPageTest {
                 from.faults(),
                 from.consequences(),
                 from.statedJointOrNull());
-        var page = page(
-                new WindowReview(evil, REVIEW.study(), REVIEW.result(), REVIEW.envelope(), REVIEW.proposed(), null));
+        var page = page(new WindowReview(
+                evil, REVIEW.study(), REVIEW.result(), REVIEW.envelope(), REVIEW.given(), REVIEW.proposed(), null));
         assertFalse(page.contains("<img"), "markup from a specification");
     }
 

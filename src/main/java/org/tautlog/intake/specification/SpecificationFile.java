@@ -109,6 +109,7 @@ import org.tomlj.Toml;
  * layers   = { value = 100.0, unit = "°C" }    # or { each = [100.0, 95.0], unit = "°C" }
  * torsion-left-share = 0.5                     # optional
  * embedding = { value = 11.0, unit = "µm" }    # optional, else none
+ * further-stretch = { value = 0.4, unit = "mm" }       # optional: what the plant reckons; held against the temperatures
  *
  * [tolerance]                                  # optional, and each key in it: what strays from its mean, and how far
  * yield-strength = { standard-deviation = 18.0, unit = "MPa" }

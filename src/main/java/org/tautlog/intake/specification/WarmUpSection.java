@@ -22,8 +22,11 @@ final class WarmUpSection {
         var hot = table.section("layers").flatMap(inside -> layers(inside, layers));
         double torsion = table.optionalNumber("torsion-left-share").orElse(WarmUp.USUAL_TORSION_LEFT_SHARE);
         double embedding = Measured.valueOr(table, "embedding", Quantity.LENGTH, 0);
-        return table.build(
-                () -> new StatedWarmUp(new Temperatures(assembly, bolt, hot.orElseThrow()), torsion, embedding));
+        var stretch = table.has("further-stretch")
+                ? Measured.value(table, "further-stretch", "value", Quantity.LENGTH)
+                : null;
+        return table.build(() ->
+                new StatedWarmUp(new Temperatures(assembly, bolt, hot.orElseThrow()), torsion, embedding, stretch));
     }
 
     private static Optional<List<Double>> layers(StrictTable table, int layers) {
@@ -58,5 +61,6 @@ final class WarmUpSection {
                         : "{ each = " + layers + ", unit = \"°C\" }");
         line(text, "torsion-left-share", String.valueOf(warmUp.torsionLeftShare()));
         line(text, "embedding", BoltSection.millimetres(warmUp.embeddingMm()));
+        warmUp.furtherStretchMm().ifPresent(stretch -> line(text, "further-stretch", BoltSection.millimetres(stretch)));
     }
 }

@@ -238,6 +238,17 @@ public final class TighteningCurve {
     }
 
     /**
+     * The angle from which on the bolt counts as yielding while it is turned: the round knee's beginning, short of the angle
+     * where the weakest section reaches its yield strength.
+     *
+     * @return deg from first contact
+     * @see PlasticStretch#elasticLimitN
+     */
+    public double elasticLimitAngleDeg() {
+        return headAngleDeg(plastic.elasticLimitN());
+    }
+
+    /**
      * The angle at which the weakest section reaches its yield strength.
      *
      * @return deg from first contact

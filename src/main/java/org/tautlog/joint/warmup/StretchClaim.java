@@ -5,37 +5,44 @@ import org.tautlog.joint.BoltedJoint;
 import org.tautlog.joint.Require;
 
 /**
- * A claimed further stretch by warm-up, held against what the joint's expansion can give.
+ * A stated further stretch by warm-up, held against what the joint's expansion can give.
  *
- * @param claimedMm the further stretch claimed, mm
- * @param computedMm what the stated rise gives in this joint, mm
- * @param statedRiseK the temperature rise stated, K
- * @param neededRiseK the even temperature rise that the claim would need, K
+ * @param claimedMm the further stretch stated, mm
+ * @param computedMm what the stated temperatures give in this joint, mm
+ * @param statedRiseK the even temperature rise that gives as much as the stated temperatures, K
+ * @param neededRiseK the even temperature rise that the stated stretch would need, K
  */
 public record StretchClaim(double claimedMm, double computedMm, double statedRiseK, double neededRiseK) {
     /** How far claim and computation may differ and still count as fitting: expansion data are no better than this. */
     private static final double FITS_WITHIN_SHARE = 0.15;
 
     /**
-     * Holds a claim against a joint.
+     * Holds a stated stretch against a joint.
      *
-     * @param joint bolt and layers; the layers expand more than the bolt
-     * @param claimedMm the further stretch claimed, mm; above 0
-     * @param statedRiseK the temperature rise of bolt and layers alike, K; above 0
-     * @return the claim beside what it would need
+     * @param joint bolt and layers; evenly warmed, the layers outgrow the bolt
+     * @param claimedMm the further stretch stated, mm; above 0
+     * @param temperatures the temperatures stated
+     * @return the stated stretch beside what it would need
+     * @throws IllegalArgumentException where the layers of an evenly warmed joint do not outgrow its bolt
      */
-    public static StretchClaim check(BoltedJoint joint, double claimedMm, double statedRiseK) {
+    public static StretchClaim check(BoltedJoint joint, double claimedMm, Temperatures temperatures) {
         Require.above("claimedMm", claimedMm, 0, "mm");
-        Require.above("statedRiseK", statedRiseK, 0, "K");
-        var perKMm = Temperatures.even(joint, 0, 1).outgrowthMm(joint);
-        if (perKMm <= 0)
+        double perKMm = mmPerK(joint);
+        double computedMm = temperatures.outgrowthMm(joint);
+        return new StretchClaim(claimedMm, computedMm, computedMm / perKMm, claimedMm / perKMm);
+    }
+
+    private static double mmPerK(BoltedJoint joint) {
+        double perKMm = Temperatures.even(joint, 0, 1).outgrowthMm(joint);
+        if (perKMm <= 0) {
             throw new IllegalArgumentException("layers outgrow the bolt by " + perKMm
                     + " mm/K; a claimed further stretch needs layers that expand more than the bolt");
-        return new StretchClaim(claimedMm, perKMm * statedRiseK, statedRiseK, claimedMm / perKMm);
+        }
+        return perKMm;
     }
 
     /**
-     * Whether the claim is what the joint gives, within 15 %.
+     * Whether the stated stretch is what the joint gives, within 15 %.
      *
      * @return true where it fits
      */
@@ -44,7 +51,7 @@ public record StretchClaim(double claimedMm, double computedMm, double statedRis
     }
 
     /**
-     * The claim and its need in a sentence.
+     * The stated stretch and its need in a sentence.
      *
      * @return English
      */
@@ -52,16 +59,17 @@ public record StretchClaim(double claimedMm, double computedMm, double statedRis
         return fits()
                 ? String.format(
                         Locale.ROOT,
-                        "A rise of %.0f K gives %.2f mm of further stretch; the claimed %.2f mm fit.",
-                        statedRiseK,
-                        computedMm,
-                        claimedMm)
+                        "The stated further stretch of %.2f mm fits: the stated temperatures give %.2f mm.",
+                        claimedMm,
+                        computedMm)
                 : String.format(
                         Locale.ROOT,
-                        "The claimed %.2f mm of further stretch would need a rise of %.0f K; the stated %.0f K give %.2f mm.",
+                        "The stated further stretch of %.2f mm does not fit: the stated temperatures, as much as an even rise"
+                                + " of %.0f K, give %.2f mm; %.2f mm would need a rise of %.0f K.",
                         claimedMm,
-                        neededRiseK,
                         statedRiseK,
-                        computedMm);
+                        computedMm,
+                        claimedMm,
+                        neededRiseK);
     }
 }

@@ -91,9 +91,14 @@ final class StatedJoints {
 
     private static Arbitrary<StatedWarmUp> warmUps() {
         return Combinators.combine(
-                        between(-30, 40), between(40, 200), between(40, 200), between(40, 200), between(0, 1))
-                .as((assembly, bolt, first, second, share) ->
-                        new StatedWarmUp(new Temperatures(assembly, bolt, List.of(first, second)), share, share / 50));
+                        between(-30, 40),
+                        between(40, 200),
+                        between(40, 200),
+                        between(40, 200),
+                        between(0, 1),
+                        between(0.1, 2).injectNull(0.5))
+                .as((assembly, bolt, first, second, share, stretch) -> new StatedWarmUp(
+                        new Temperatures(assembly, bolt, List.of(first, second)), share, share / 50, stretch));
     }
 
     private static Arbitrary<Spread> spreads() {
