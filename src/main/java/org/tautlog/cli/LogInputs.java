@@ -5,8 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.tautlog.intake.ReadOptions;
-import org.tautlog.intake.layout.LayoutFile;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -24,12 +23,8 @@ final class LogInputs {
             description = "Joint specification; without it joint.toml in the folder given, or beside the file given.")
     private @Nullable Path specification;
 
-    @Option(
-            names = "--layout",
-            paramLabel = "FILE",
-            description =
-                    "Log layout for every file; without it the nearest layout.toml, else the file's own headings.")
-    private @Nullable Path layout;
+    @Mixin
+    private LayoutOption layout = new LayoutOption();
 
     boolean given() {
         return !logs.isEmpty();
@@ -44,11 +39,6 @@ final class LogInputs {
                     + logs.stream().map(Path::toString).collect(Collectors.joining(", ")));
         }
         var file = specification == null ? SpecificationSearch.beside(logs) : specification;
-        var options = ReadOptions.withDefaults();
-        return new JudgingRequest(
-                logs,
-                file,
-                SpecificationSearch.read(file),
-                layout == null ? options : options.withLayout(Refusal.orRefuse(LayoutFile.read(layout))));
+        return new JudgingRequest(logs, file, SpecificationSearch.read(file), layout.readOptions());
     }
 }

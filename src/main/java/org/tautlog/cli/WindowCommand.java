@@ -9,6 +9,7 @@ import org.tautlog.joint.study.ToleranceStudy;
 import org.tautlog.report.WindowJson;
 import org.tautlog.report.WindowText;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -83,6 +84,9 @@ final class WindowCommand implements Callable<Integer>, Help.Judging {
             description = "Hold both windows against the tightenings of a log or folder; may be repeated.")
     private List<Path> logs = List.of();
 
+    @Mixin
+    private LayoutOption layout = new LayoutOption();
+
     @Option(names = "--json", description = "One JSON object in place of the text.")
     private boolean json;
 
@@ -92,7 +96,10 @@ final class WindowCommand implements Callable<Integer>, Help.Judging {
     @Override
     public Integer call() throws IOException {
         var line = spec.commandLine();
-        var request = new WindowStudying(specification, draws, seed, coverage, logs);
+        if (layout.given() && logs.isEmpty()) {
+            throw Refusal.wrongUse("--layout is of the logs that --from-logs names; none are named");
+        }
+        var request = new WindowStudying(specification, draws, seed, coverage, logs, layout.readOptions());
         var review = request.run(line.getErr());
         if (json) {
             line.getOut().println(WindowJson.of(review));

@@ -17,8 +17,10 @@ import org.tautlog.review.WindowSpread;
  * @param seed the seed to draw with
  * @param coverage the share that each pair of proposed limits lets through
  * @param logs logs to hold the window against; may be empty
+ * @param options how to read them
  */
-record WindowStudying(Path specificationFile, int draws, long seed, double coverage, List<Path> logs) {
+record WindowStudying(
+        Path specificationFile, int draws, long seed, double coverage, List<Path> logs, ReadOptions options) {
     WindowStudying {
         logs = List.copyOf(logs);
     }
@@ -48,7 +50,7 @@ record WindowStudying(Path specificationFile, int draws, long seed, double cover
             return review;
         }
         var spread = new WindowSpread();
-        var request = new JudgingRequest(logs, specificationFile, specification, ReadOptions.withDefaults());
+        var request = new JudgingRequest(logs, specificationFile, specification, options);
         Judging.run(request, err, (judgement, curve) -> spread.accept(judgement));
         return review.with(spread);
     }

@@ -95,8 +95,8 @@ public final class WindowAnswers {
                 .ifPresentOrElse(
                         observed -> sentences.add("Of " + observed.tightenings()
                                 + " recorded tightenings "
-                                + observed.outsidePresent() + " lie outside the released window, "
-                                + observed.outsideProposed() + " outside the proposed one."),
+                                + observed.outsidePresent() + " would have failed the released window by these limits"
+                                + " alone, " + observed.outsideProposed() + " the proposed one."),
                         () -> sentences.add("It was not held against recorded tightenings."));
         return List.copyOf(sentences);
     }

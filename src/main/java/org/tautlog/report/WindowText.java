@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.tautlog.joint.study.Quantity;
 import org.tautlog.joint.window.Band;
+import org.tautlog.review.LimitFit;
 import org.tautlog.review.WindowFeature;
 import org.tautlog.review.WindowReview;
 
@@ -48,6 +49,10 @@ public final class WindowText {
         section(lines, "Window", WindowAnswers.window(review));
         lines.add("");
         lines.addAll(limits(review));
+        review.observed().ifPresent(observed -> {
+            lines.add("");
+            lines.addAll(observed(observed));
+        });
         return List.copyOf(lines);
     }
 
@@ -88,6 +93,42 @@ public final class WindowText {
                     present.equals(proposed) ? "not studied" : words(proposed, feature)));
         }
         return lines;
+    }
+
+    private static List<String> observed(WindowReview.Observed observed) {
+        var lines = new ArrayList<String>();
+        lines.add(String.format(
+                Locale.ROOT,
+                "%-26s %-8s %-9s %8s %9s %11s %12s %12s",
+                "in the recorded spread",
+                "",
+                "",
+                "limit",
+                "median",
+                "deviations",
+                "at or below",
+                "outside"));
+        observed.present().forEach(fit -> lines.add(line(fit, "released")));
+        observed.proposed().stream()
+                .filter(fit -> !observed.present().contains(fit))
+                .forEach(fit -> lines.add(line(fit, "proposed")));
+        lines.add("deviations: robust standard deviations from the median out to the limit");
+        return lines;
+    }
+
+    private static String line(LimitFit fit, String window) {
+        var feature = fit.feature();
+        return String.format(
+                Locale.ROOT,
+                "%-26s %-8s %-9s %8s %9s %11s %12s %12s",
+                feature.title() + (fit.upper() ? ", upper" : ", lower"),
+                feature.unit(),
+                window,
+                Figures.of(fit.limit(), Math.max(0, feature.decimals() - 1)),
+                Figures.of(fit.median(), feature.decimals()),
+                Double.isFinite(fit.distanceDeviations()) ? Figures.of(fit.distanceDeviations(), 1) : "-",
+                Figures.percent(fit.shareBelow()),
+                fit.outside() + " of " + fit.n());
     }
 
     private static String words(Band band, WindowFeature feature) {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tautlog.intake.specification.SpecificationFile;
@@ -99,6 +100,49 @@ class WindowCommandTest {
                 "--from-logs",
                 folder.resolve("missing.csv").toString());
         assertEquals(3, run.exitCode(), run.toString());
+    }
+
+    /** The odd log is one of the reader's own cases: its columns say nothing without its layout. */
+    @Test
+    void a_layout_reads_the_logs_that_the_window_is_held_against() throws IOException {
+        var oddity = Path.of("src/test/resources/intake/layout-file");
+        var log = folder.resolve("FW-000017_2.csv");
+        Files.copy(oddity.resolve("FW-000017_2.csv"), log);
+        String[] alone = {"window", joint(), "--draws", "1000", "--json", "--from-logs", log.toString()};
+        assertEquals(3, CommandLineRun.of(alone).exitCode());
+        var with = Stream.concat(
+                        Stream.of(alone),
+                        Stream.of("--layout", oddity.resolve("layout.toml").toString()))
+                .toArray(String[]::new);
+        var run = CommandLineRun.of(with);
+        assertEquals(0, run.exitCode(), run.toString());
+        assertTrue(run.out().contains("\"observed\":{\"tightenings\":"), run.out());
+    }
+
+    @Test
+    void a_layout_of_no_logs_is_wrong_use() throws IOException {
+        var run = CommandLineRun.of("window", joint(), "--layout", "layout.toml", "--json");
+        assertEquals(2, run.exitCode(), run.toString());
+        assertEquals(
+                "tautlog: --layout is of the logs that --from-logs names; none are named",
+                run.err().strip());
+    }
+
+    @Test
+    void the_terminal_says_where_each_limit_lies_in_the_observed_spread_and_how_many_fail_it() throws IOException {
+        var logs = folder.resolve("line").toString();
+        CommandLineRun.of("simulate", "--engines", "6", "--out", logs);
+        var run = CommandLineRun.of(
+                "window", joint(), "--draws", "1000", "--out", folder.toString(), "--from-logs", logs);
+        assertTrue(run.out().contains("would have failed the released window by these limits alone"), run.out());
+        var row = run.out()
+                .lines()
+                .filter(line -> line.startsWith("final torque, lower") && line.contains("released"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(
+                row.matches("final torque, lower +N·m +released +58\\.0 +[0-9.]+ +[0-9.]+ +[0-9.]+ % +\\d+ of 4\\d"),
+                row);
     }
 
     @Test

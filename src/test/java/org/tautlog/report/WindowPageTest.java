@@ -63,7 +63,8 @@ class WindowPageTest {
         var review = REVIEW.with(spread);
         var page = page(review);
         assertTrue(page.contains("Against " + spread.tightenings() + " recorded tightenings"));
-        assertTrue(page.contains(spread.outside(review.specification().window()) + " lie outside the released window"));
+        assertTrue(page.contains(
+                spread.outside(review.specification().window()) + " would have failed the released window"));
     }
 
     @Test
