@@ -11,6 +11,8 @@ import org.tautlog.joint.study.StudyResult;
 import org.tautlog.joint.study.Summary;
 import org.tautlog.joint.window.Band;
 import org.tautlog.report.chart.BandChart;
+import org.tautlog.report.chart.BeforeAfterChart;
+import org.tautlog.report.chart.SensitivityChart;
 import org.tautlog.report.chart.WarmUpChart;
 import org.tautlog.review.LimitFit;
 import org.tautlog.review.WindowFeature;
@@ -20,7 +22,6 @@ import org.tautlog.review.WindowReview;
 final class WindowModel {
     private static final List<Double> SHOWN_PERCENTS = List.of(0.135, 5.0, 50.0, 95.0, 99.865);
 
-    private static final double N_PER_KN = 1000;
     /** What rounds to nothing in both columns is not shown as a driver. */
     private static final double LEAST_SHARE = 0.005;
 
@@ -50,8 +51,14 @@ final class WindowModel {
         model.put("loadChart", BandChart.clampLoad(review, "load"));
         model.put("torqueChart", BandChart.torque(review, "torque"));
         model.put("warmUpChart", WarmUpChart.svg(review.envelope(), "warm"));
-        model.put("tightenedDrivers", drivers(result, Quantity.FINAL_PRELOAD));
-        model.put("coldDrivers", drivers(result, Quantity.COLD_PRELOAD));
+        model.put("curves", review.envelope().pairs().size());
+        model.put(
+                "dots",
+                Math.min(WarmUpChart.MOST_DOTS, review.envelope().pairs().size()));
+        model.put("beforeAfterChart", BeforeAfterChart.svg(review.envelope(), "before-after"));
+        model.put(
+                "tightenedDrivers", SensitivityChart.svg(drivers(result, Quantity.FINAL_PRELOAD), "tightened-drivers"));
+        model.put("coldDrivers", SensitivityChart.svg(drivers(result, Quantity.COLD_PRELOAD), "cold-drivers"));
         model.put("limits", limits(review));
         model.put("fits", fits(review));
         model.put(
@@ -79,20 +86,11 @@ final class WindowModel {
                 .toList();
     }
 
-    private static List<Map<String, Object>> drivers(StudyResult result, Quantity quantity) {
+    private static List<Driver> drivers(StudyResult result, Quantity quantity) {
         return result.drivers(quantity).stream()
                 .filter(driver -> driver.varianceShare() >= LEAST_SHARE
                         || Math.abs(driver.effectPerDeviation()) >= LEAST_EFFECT_N)
-                .map(driver -> Map.<String, Object>of(
-                        "title", driver.factor().title(),
-                        "share", Figures.of(100 * driver.varianceShare(), 0) + " %",
-                        "bar", Math.round(100 * driver.varianceShare()),
-                        "effect", effect(driver)))
                 .toList();
-    }
-
-    private static String effect(Driver driver) {
-        return (driver.effectPerDeviation() > 0 ? "+" : "") + Figures.of(driver.effectPerDeviation() / N_PER_KN, 2);
     }
 
     private static List<Map<String, Object>> limits(WindowReview review) {

@@ -10,6 +10,8 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.time.OffsetDateTime;
 import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -38,7 +40,42 @@ class WindowPageTest {
                     .newDocumentBuilder()
                     .parse(new InputSource(new StringReader(drawings.group())));
         }
-        assertEquals(3, seen, "drawings");
+        assertEquals(6, seen, "drawings");
+    }
+
+    @Test
+    void each_drawing_has_a_title_with_its_unit_and_says_how_many_were_drawn() throws IOException {
+        var figures = Pattern.compile("<figure><figcaption><strong>([^<]+)</strong> n = (\\d+)</figcaption><svg")
+                .matcher(page(REVIEW))
+                .results()
+                .map(found -> found.group(1) + ": " + found.group(2))
+                .toList();
+        assertEquals(
+                List.of(
+                        "Clamp load over the turn, kN: 2000",
+                        "Predicted torque-angle envelope, N·m: 2000",
+                        "Clamp load before and after, kN: 2000",
+                        "Bolt by bolt, kN: 800",
+                        "As tightened, % of the variance: 2000",
+                        "Cold after the first warm-up, % of the variance: 2000"),
+                figures);
+    }
+
+    /** Bars bear their numbers themselves, and those are the study's. */
+    @Test
+    void the_bars_say_what_each_factor_does() throws IOException {
+        var page = page(REVIEW);
+        for (var quantity : List.of(Quantity.FINAL_PRELOAD, Quantity.COLD_PRELOAD)) {
+            var strongest = REVIEW.result().drivers(quantity).get(0);
+            var words = String.format(
+                            Locale.ROOT,
+                            "%.0f %%, %+.2f kN",
+                            100 * strongest.varianceShare(),
+                            strongest.effectPerDeviation() / 1000)
+                    .replace('-', '\u2212');
+            assertTrue(page.contains(strongest.factor().title() + ' ' + words), words + " in the description");
+            assertTrue(page.contains(">" + words + "</text>"), words + " beside the bar");
+        }
     }
 
     @Test

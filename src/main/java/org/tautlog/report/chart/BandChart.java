@@ -10,6 +10,8 @@ import org.jfree.chart.annotations.XYPolygonAnnotation;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.TextAnchor;
 import org.tautlog.joint.study.Envelope;
+import org.tautlog.joint.study.Quantity;
+import org.tautlog.joint.study.Summary;
 import org.tautlog.joint.window.Band;
 import org.tautlog.review.WindowReview;
 
@@ -21,15 +23,29 @@ public final class BandChart {
     private static final int BOX_ALPHA = 26;
     private static final double HEADROOM = 1.08;
     private static final double N_PER_KN = 1000;
+    /** Where along the turn band and line bear their names. */
+    private static final double NAME_AT = 0.42;
+
+    private static final double LABEL_BELOW = 0.94;
+    private static final double LABEL_RIGHT = 0.03;
 
     private final WindowReview review;
     private final Function<Envelope.Band, Envelope.Range> range;
     private final double unit;
+    private final Quantity atEnd;
+    private final String symbol;
 
-    private BandChart(WindowReview review, Function<Envelope.Band, Envelope.Range> range, double unit) {
+    private BandChart(
+            WindowReview review,
+            Function<Envelope.Band, Envelope.Range> range,
+            double unit,
+            Quantity atEnd,
+            String symbol) {
         this.review = review;
         this.range = range;
         this.unit = unit;
+        this.atEnd = atEnd;
+        this.symbol = symbol;
     }
 
     /**
@@ -40,7 +56,8 @@ public final class BandChart {
      * @return an SVG element
      */
     public static String clampLoad(WindowReview review, String id) {
-        return new BandChart(review, Envelope.Band::preloadN, N_PER_KN).draw("clamp load, kN", Band.open(), id);
+        return new BandChart(review, Envelope.Band::preloadN, N_PER_KN, Quantity.FINAL_PRELOAD, "kN")
+                .draw("clamp load, kN", Band.open(), id);
     }
 
     /**
@@ -52,7 +69,8 @@ public final class BandChart {
      */
     public static String torque(WindowReview review, String id) {
         var window = review.specification().window();
-        return new BandChart(review, Envelope.Band::torqueNm, 1).draw("torque, N·m", window.finalTorqueNm(), id);
+        return new BandChart(review, Envelope.Band::torqueNm, 1, Quantity.FINAL_TORQUE, "N·m")
+                .draw("torque, N·m", window.finalTorqueNm(), id);
     }
 
     private String draw(String label, Band window, String id) {
@@ -70,6 +88,7 @@ public final class BandChart {
         bands.forEach(band -> middle.add(band.pastSnugDeg(), range.apply(band).median() / unit));
         Plots.lines(plot, Plots.only(middle), Ink.TRACE, 1.8f);
         addTurn(plot, top);
+        addNames(plot, bands);
         addWindow(plot, window, top);
         return Svg.of(Plots.chart(plot), WIDTH, HEIGHT, id, description(label));
     }
@@ -86,6 +105,41 @@ public final class BandChart {
             corners[2 * (n + i) + 1] = range.apply(down).low() / unit;
         }
         return new XYPolygonAnnotation(corners, null, null, faint(Ink.WINDOW, FILL_ALPHA));
+    }
+
+    /** Band and line say themselves what they are, and the line its value where the turn ends. */
+    private void addNames(XYPlot plot, List<Envelope.Band> bands) {
+        var early = bands.get((int) (NAME_AT * (bands.size() - 1)));
+        var share = review.study().coverage() * 100;
+        plot.addAnnotation(Plots.text(
+                String.format(Locale.ROOT, "%.1f %% of curves  ", share),
+                early.pastSnugDeg(),
+                high(early),
+                TextAnchor.BOTTOM_RIGHT,
+                Ink.WINDOW));
+        plot.addAnnotation(Plots.text(
+                "  middle", early.pastSnugDeg(), range.apply(early).low() / unit, TextAnchor.TOP_LEFT, Ink.TRACE));
+        double turnDeg = review.study().nominal().turnDeg();
+        var summary = review.result().summary(atEnd);
+        double endLow = bands.stream()
+                .filter(band -> band.pastSnugDeg() <= turnDeg)
+                .mapToDouble(band -> range.apply(band).low() / unit)
+                .max()
+                .orElse(0);
+        plot.addAnnotation(Plots.text(
+                String.format(Locale.ROOT, "%.1f %s", median(summary) / unit, symbol),
+                turnDeg + LABEL_RIGHT * turnDeg,
+                LABEL_BELOW * endLow,
+                TextAnchor.TOP_LEFT,
+                Ink.TRACE));
+    }
+
+    private static double median(Summary summary) {
+        return summary.percentiles().stream()
+                .filter(one -> one.percent() == 50)
+                .mapToDouble(Summary.Percentile::value)
+                .findFirst()
+                .orElseThrow();
     }
 
     private void addTurn(XYPlot plot, double top) {

@@ -5,9 +5,11 @@ import org.tautlog.joint.study.Envelope;
 
 /** Each dot one drawn bolt: its clamp load when tightened, and when cold again after the first warm-up. */
 public final class WarmUpChart {
+    /** How many bolts are drawn as dots at most: more would only hide each other. */
+    public static final int MOST_DOTS = 800;
+
     private static final int WIDTH = 480;
     private static final int HEIGHT = 320;
-    private static final int MOST_DOTS = 800;
     private static final double N_PER_KN = 1000;
     private static final double MARGIN = 0.06;
 
