@@ -21,6 +21,9 @@ import org.tautlog.review.WindowSpread;
  */
 record WindowStudying(
         Path specificationFile, int draws, long seed, double coverage, List<Path> logs, ReadOptions options) {
+    /** What the file calls the one number that the study alone can refuse. */
+    private static final String SNUG_TORQUE_KEY = "[method] snug-torque";
+
     WindowStudying {
         logs = List.copyOf(logs);
     }
@@ -44,7 +47,8 @@ record WindowStudying(
         try {
             review = WindowReview.of(specification, WindowStudy.of(specification, draws, seed, coverage));
         } catch (IllegalArgumentException e) {
-            throw Refusal.wrongUse(specificationFile + ": " + e.getMessage());
+            throw Refusal.wrongUse(
+                    specificationFile + ": " + String.valueOf(e.getMessage()).replace("snugTorqueNm", SNUG_TORQUE_KEY));
         }
         if (logs.isEmpty()) {
             return review;

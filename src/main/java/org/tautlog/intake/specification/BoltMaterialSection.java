@@ -43,6 +43,9 @@ final class BoltMaterialSection {
                 "hardening-modulus",
                 Quantity.STRESS,
                 usual == null ? (ultimate - yield) / elongation : usual.hardeningModulusMPa());
+        if (ofClass && usual == null) {
+            return table.abandon();
+        }
         return table.build(() -> new BoltMaterial(modulus, yield, ultimate, expansion, elongation, hardening));
     }
 

@@ -65,6 +65,9 @@ final class BoltSection {
         double diameter = ofThread
                 ? thread == null ? Double.NaN : thread.rootDiameterMm()
                 : Measured.value(table, "diameter", "value", Quantity.LENGTH);
+        if (ofThread && thread == null) {
+            return table.abandon();
+        }
         return table.build(() -> new BoltSegment(length, diameter, form.orElseThrow()));
     }
 

@@ -26,6 +26,8 @@ import org.tomlj.TomlTable;
  */
 public final class StrictTable {
     private static final Pattern KEBAB = Pattern.compile("-(.)");
+    /** A field's name as the program's own records have it, such as {@code yieldStrengthMPa}. */
+    private static final Pattern FIELD = Pattern.compile("\\b[a-z]+[A-Z]\\w*");
 
     private final TomlTable table;
     private final String path;
@@ -351,9 +353,21 @@ public final class StrictTable {
             return Optional.of(maker.get());
         } catch (IllegalArgumentException e) {
             var message = String.valueOf(e.getMessage());
-            problem(ProblemCode.BAD_VALUE, keyNamedIn(message), message, "", "");
+            problem(ProblemCode.BAD_VALUE, keyNamed(message.split(" ", 2)[0]), inKeys(message), "", "");
             return Optional.empty();
         }
+    }
+
+    /**
+     * Leaves this table without a value, because what it would need elsewhere in the file was wrong and is noted there. Keys
+     * that it does not know are still reported.
+     *
+     * @param <T> the type of the value
+     * @return empty
+     */
+    public <T> Optional<T> abandon() {
+        build(() -> "");
+        return Optional.empty();
     }
 
     private boolean needed(String key) {
@@ -386,8 +400,7 @@ public final class StrictTable {
     }
 
     /** Refusals begin with the field's name: {@code snugTorqueNm is ...} belongs to the key {@code snug-torque}. */
-    private String keyNamedIn(String message) {
-        var field = message.split(" ", 2)[0];
+    private String keyNamed(String field) {
         String best = "";
         for (var key : known) {
             var camel = KEBAB.matcher(key)
@@ -397,6 +410,14 @@ public final class StrictTable {
             }
         }
         return best;
+    }
+
+    /** A refusal in the words of the file: its reader knows {@code yield-strength}, not the record's field. */
+    private String inKeys(String message) {
+        return FIELD.matcher(message).replaceAll(found -> {
+            var key = keyNamed(found.group());
+            return Matcher.quoteReplacement(key.isEmpty() ? found.group() : key);
+        });
     }
 
     private String pathOf(String key) {

@@ -1,5 +1,6 @@
 package org.tautlog.joint.tightening;
 
+import java.util.Locale;
 import org.tautlog.joint.BoltedJoint;
 import org.tautlog.joint.Require;
 import org.tautlog.joint.TorqueForm;
@@ -56,8 +57,11 @@ public final class TighteningCurve {
         snugPreloadN = preloadNAtTorque(tightening.snugTorqueNm());
         turnDeg = tightening.turnDeg();
         if (snugPreloadN >= proofN)
-            throw new IllegalArgumentException("snugTorqueNm is " + tightening.snugTorqueNm()
-                    + "; it must be below the torque at first yield, " + firstYieldTorqueNm() + " N·m");
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "snugTorqueNm is %.1f; it must be below the torque at first yield, %.1f N·m",
+                    tightening.snugTorqueNm(),
+                    firstYieldTorqueNm()));
     }
 
     /**

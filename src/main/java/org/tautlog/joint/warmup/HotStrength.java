@@ -12,6 +12,12 @@ import org.tautlog.joint.Require;
  * @param modulusShare Young's modulus hot over cold; above 0, at most 1
  */
 public record HotStrength(double yieldShare, double modulusShare) {
+    /** The coldest that the tabled values are read for, deg C. */
+    public static final double COLDEST_C = -100;
+
+    /** The hottest that they reach, deg C. */
+    public static final double HOTTEST_C = 300;
+
     /**
      * Yield strength of class 10.9 in MPa over deg C; 8.8 and 12.9 fall alike within 1 %. Source: ISO 898-1:1999 annex A
      * (not in later editions), from memory.
@@ -47,7 +53,7 @@ public record HotStrength(double yieldShare, double modulusShare) {
      * @return its shares
      */
     public static HotStrength ofBoltSteel(double temperatureC) {
-        Require.within("temperatureC", temperatureC, -100, 300, "deg C");
+        Require.within("temperatureC", temperatureC, COLDEST_C, HOTTEST_C, "deg C");
         return new HotStrength(share(YIELD_MPA, temperatureC), share(MODULUS_GPA, temperatureC));
     }
 

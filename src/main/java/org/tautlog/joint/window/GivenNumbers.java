@@ -33,7 +33,6 @@ public record GivenNumbers(
         double outgrowthMm,
         @Nullable Double riseForOneMmOrNull,
         @Nullable StretchClaim claimOrNull) {
-    private static final double HOTTEST_C = 300;
     private static final int HALVINGS = 40;
 
     /** A number that a specification gives. */
@@ -99,7 +98,7 @@ public record GivenNumbers(
         }
         var stated = study.temperatures();
         double rise = stated.boltC() - stated.assemblyC();
-        double high = rise > 0 ? (HOTTEST_C - stated.assemblyC()) / rise : 1;
+        double high = rise > 0 ? (HotStrength.HOTTEST_C - stated.assemblyC()) / rise : 1;
         if (!yieldsAt(study, end, high)) {
             return null;
         }
@@ -179,7 +178,7 @@ public record GivenNumbers(
                     Locale.ROOT,
                     "When first warm the bolt stays elastic, even with the bolt at %.0f deg C: the stated temperatures do not"
                             + " fit a bolt that is to yield.",
-                    HOTTEST_C);
+                    HotStrength.HOTTEST_C);
         }
         if (riseShareOrNull == 0) {
             return "It yields when turned already; the warm-up only takes it further.";

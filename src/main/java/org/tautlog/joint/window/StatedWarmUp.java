@@ -3,6 +3,7 @@ package org.tautlog.joint.window;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.joint.warmup.HotStrength;
 import org.tautlog.joint.warmup.Temperatures;
 import org.tautlog.joint.warmup.WarmUp;
 
@@ -28,6 +29,7 @@ public record StatedWarmUp(
 
     public StatedWarmUp {
         Objects.requireNonNull(temperatures, "temperatures");
+        Check.within("boltC", temperatures.boltC(), HotStrength.COLDEST_C, HotStrength.HOTTEST_C, "deg C");
         Check.within("torsionLeftShare", torsionLeftShare, 0, 1, "a share");
         Check.within("embeddingMm", embeddingMm, 0, MOST_EMBEDDING_MM, "mm");
         if (furtherStretchMmOrNull != null) {

@@ -153,17 +153,23 @@ class JointSectionsTest {
 
     @ParameterizedTest(name = "{0} -> {1}: {4}")
     @CsvSource(delimiter = '~', textBlock = """
-            length = { value = 0.378,~length = { value = -1.0,~BAD_VALUE~26:1~(bolt.segment[1].length): lengthMm is -1.0; it must be above 0.0 mm
+            length = { value = 0.378,~length = { value = -1.0,~BAD_VALUE~26:1~(bolt.segment[1].length): length is -1.0; it must be above 0.0 mm
             value = 24.622~value = 30.0~BAD_VALUE~31:1~(layer): layers add up to 25.000 mm; they must fill the bolt's free length (segments) of 30.378 mm within 0.1 mm
-            yield-strength = { value = 1022.0~ultimate-strength = { value = 900.0~BAD_VALUE~21:1~(bolt.material.yield-strength): yieldStrengthMPa is 940.0; it must not be above ultimateStrengthMPa, 900.0 MPa
+            yield-strength = { value = 1022.0~ultimate-strength = { value = 900.0~BAD_VALUE~21:1~(bolt.material.yield-strength): yield-strength is 940.0; it must not be above ultimate-strength, 900.0 MPa
             property-class = "10.9"~~MISSING_KEY~21:1~(bolt.material.youngs-modulus): 'youngs-modulus' is missing in bolt.material; add it
             property-class = "10.9"~property-class = "10.8"~BAD_VALUE~22:1~property class '10.8' is unknown; known classes: 8.8, 10.9, 12.9
             thread = "M10"~thread = "M10x1.4"~BAD_VALUE~15:1~for M10 there are M10x1.5, M10x1.25, M10x1, M10x0.75
             head = "hexagon"~head = "hexagom"~BAD_VALUE~16:1~'hexagom' is not known; expected one of hexagon, socket; did you mean 'hexagon'?
             head = "hexagon"~~MISSING_KEY~14:1~'head' is missing in bolt
             shape = "cone"~shape = "con"~BAD_VALUE~46:1~expected one of area, cone, sleeve; did you mean 'cone'?
+            name = "block"~~MISSING_KEY~40:1~(layer[2].name): 'name' is missing in layer[2]; add it
+            material = "aluminium"~~MISSING_KEY~40:1~(layer[2].material): 'material' is missing in layer[2]; add it
+            thickness = { value = 22.5,~thickness = { value = -22.5,~BAD_VALUE~42:1~(layer[2].thickness): thickness is -22.5; it must be above 0.0 mm
+            bearing-outer = { value = 15.6,~bearing-outer = { value = 9,~BAD_VALUE~17:1~(bolt.bearing-outer): bearing-outer is 9.0; it must be above 10.5 mm (bearing-inner)
+            bolt = { value = 95.0,~bolt = { value = 950,~BAD_VALUE~57:1~(warm-up.bolt): bolt is 950.0; it must lie from -100.0 to 300.0, deg C
+            layers = { each = [95, 100], unit = "°C" }~layers = { value = 95, unit = "°C" }; further-stretch = { value = -1, unit = "mm" }~BAD_VALUE~59:1~(warm-up.further-stretch): further-stretch is -1.0; it must be above 0.0 and finite, mm
             hole-diameter = { value = 11,~hole-diameter = { value = 16,~BAD_VALUE~47:1~(layer[2].hole-diameter): hole-diameter is 16.0 mm; expected below the head's bearing-outer of 15.6 mm
-            thread = 0.11~thread = 1.1~BAD_VALUE~50:1~(friction.thread): threadMu is 1.1; it must lie from 0.0 to 1.0
+            thread = 0.11~thread = 1.1~BAD_VALUE~50:1~(friction.thread): thread is 1.1; it must lie from 0.0 to 1.0
             thread = 0.11~tread = 0.11~UNKNOWN_KEY~50:1~did you mean 'thread'?
             stiffness = { value = 25.0~stiffness = { value = 0.0~BAD_VALUE~54:1~(drive.stiffness): stiffness is 0.0; expected above 0 N·m/deg
             each = [95, 100]~each = [95]~BAD_VALUE~58:12~(warm-up.layers.each): each holds 1 temperatures; expected one for each [[layer]], 2
@@ -176,7 +182,14 @@ class JointSectionsTest {
             """)
     void a_slip_is_named_with_its_place_and_what_was_meant(
             String right, String slip, ProblemCode code, String place, String words) {
-        var problem = problem(WINDOW + JOINT.replace(right, slip == null ? "" : slip), code);
+        var text = WINDOW + JOINT.replace(right, slip == null ? "" : slip.replace("; ", "\n"));
+        var problem = problem(text, code);
+        assertEquals(
+                code == ProblemCode.BAD_VALUE ? 1 : 0,
+                SpecificationFile.read(text, "joint.toml").problems().stream()
+                        .filter(one -> one.code() == ProblemCode.BAD_VALUE)
+                        .count(),
+                "one slip, one problem");
         assertEquals(place, problem.where().line() + ":" + problem.where().column(), problem::sentence);
         assertTrue(problem.sentence().contains(words), problem::sentence);
     }
