@@ -194,6 +194,29 @@ class JointSectionsTest {
         assertTrue(problem.sentence().contains(words), problem::sentence);
     }
 
+    /** 1 in = 25.4 mm, 1 ksi = 6.894757 MPa, 1 lbf·in = 0.1129848 N·m. Source: NIST Special Publication 811, appendix B.8. */
+    @Test
+    void a_joint_stated_in_inches_is_the_same_joint() {
+        var inches = JOINT.replace("{ value = 15.6, unit = \"mm\" }", "{ value = 0.6141732283464567, unit = \"in\" }")
+                .replace("{ value = 8.2, unit = \"mm\" }", "{ value = 0.3228346456692913, unit = \"in\" }")
+                .replace("{ value = 22.5, unit = \"mm\" }", "{ value = 0.8858267716535433, unit = \"in\" }")
+                .replace("{ value = 1022.0, unit = \"MPa\" }", "{ value = 148.2285742572, unit = \"ksi\" }")
+                .replace("{ value = 72.0, unit = \"GPa\" }", "{ value = 10442.717444, unit = \"ksi\" }")
+                .replace("{ value = 160, unit = \"N·cm\" }", "{ value = 14.161194, unit = \"lbf·in\" }");
+        var metric = read(WINDOW + JOINT).statedJoint().orElseThrow();
+        var other = read(WINDOW + inches).statedJoint().orElseThrow();
+        assertEquals(
+                metric.joint().resilienceMmPerN(),
+                other.joint().resilienceMmPerN(),
+                1e-6 * metric.joint().resilienceMmPerN());
+        assertEquals(metric.joint().loadFactor(), other.joint().loadFactor(), 1e-6);
+        assertEquals(metric.prevailingTorqueNm(), other.prevailingTorqueNm(), 1e-6);
+        assertEquals(
+                metric.joint().bolt().material().yieldStrengthMPa(),
+                other.joint().bolt().material().yieldStrengthMPa(),
+                1e-4);
+    }
+
     @Test
     void a_joint_is_stated_whole_or_not_at_all() {
         assertEquals("[bolt] is given without what it clamps", missing("[[layer]]", "[friction]", "bolt"));
