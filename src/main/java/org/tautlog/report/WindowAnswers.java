@@ -2,6 +2,7 @@ package org.tautlog.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.tautlog.joint.study.Driver;
 import org.tautlog.joint.study.Quantity;
@@ -15,6 +16,9 @@ import org.tautlog.review.WindowReview;
 public final class WindowAnswers {
     private static final double LEAST_SHARE_WORTH_NAMING = 0.05;
     private static final int MOST_DRIVERS = 3;
+    private static final double PERCENT = 100;
+    private static final double UM_PER_MM = 1000;
+    private static final double N_PER_KN = 1000;
     private static final String YIELD = Figures.of(100 * PlasticStretch.ELASTIC_LIMIT_STRAIN, 2)
             + " % further plastic strain in the weakest section";
 
@@ -64,6 +68,32 @@ public final class WindowAnswers {
         return List.of(
                 "As tightened " + range(review.result(), Quantity.FINAL_PRELOAD) + ".",
                 "Cold after the first warm-up " + range(review.result(), Quantity.COLD_PRELOAD) + ".");
+    }
+
+    /**
+     * What comes on top of what was drawn.
+     *
+     * @param review the study
+     * @return sentences
+     */
+    public static List<String> onTop(WindowReview review) {
+        var side = review.sideEffects();
+        return List.of(
+                String.format(
+                        Locale.ROOT,
+                        "A head face %.1f deg out of square adds %.0f MPa of bending at the under-head fillet, %.1f %% of"
+                                + " yield, and more in proportion.",
+                        side.tiltDeg(),
+                        side.bendingMPa(),
+                        PERCENT * side.bendingShareOfYield()),
+                String.format(
+                        Locale.ROOT,
+                        "Embedding: faces that flatten by the stated %.0f µm take %.1f kN; medium rough ones, by guide"
+                                + " values %.0f µm, would take %.1f kN.",
+                        UM_PER_MM * side.statedFlatteningMm(),
+                        side.statedLossN() / N_PER_KN,
+                        UM_PER_MM * side.guideFlatteningMm(),
+                        side.guideLossN() / N_PER_KN));
     }
 
     /**

@@ -13,6 +13,7 @@ import org.tautlog.joint.study.Quantity;
 import org.tautlog.joint.warmup.StretchClaim;
 import org.tautlog.joint.window.Band;
 import org.tautlog.joint.window.GivenNumbers;
+import org.tautlog.joint.window.SideEffects;
 import org.tautlog.review.LimitFit;
 import org.tautlog.review.WindowFeature;
 import org.tautlog.review.WindowReview;
@@ -43,6 +44,7 @@ public final class WindowJson {
             }
             json.writeEndArray();
             given(json, review.given());
+            onTop(json, review.sideEffects());
             limits(json, review);
             observed(json, review);
             json.writeStringField("safety", SafetyNote.TEXT);
@@ -111,6 +113,18 @@ public final class WindowJson {
             json.writeString(Word.of(misfit));
         }
         json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void onTop(JsonGenerator json, SideEffects side) throws IOException {
+        json.writeObjectFieldStart("onTop");
+        number(json, "headTiltDeg", side.tiltDeg());
+        number(json, "bendingMPa", side.bendingMPa());
+        number(json, "bendingShareOfYield", side.bendingShareOfYield());
+        number(json, "embeddingMm", side.statedFlatteningMm());
+        number(json, "embeddingLossN", side.statedLossN());
+        number(json, "guideEmbeddingMm", side.guideFlatteningMm());
+        number(json, "guideEmbeddingLossN", side.guideLossN());
         json.writeEndObject();
     }
 

@@ -46,6 +46,7 @@ final class WindowModel {
         model.put("given", unbroken(WindowAnswers.given(review)));
         model.put("aim", unbroken(WindowAnswers.aim(review)));
         model.put("clampLoad", unbroken(WindowAnswers.clampLoad(review)));
+        model.put("onTop", unbroken(WindowAnswers.onTop(review)));
         model.put("scatter", unbroken(WindowAnswers.scatter(review)));
         model.put("window", unbroken(WindowAnswers.window(review)));
         model.put("loadChart", BandChart.clampLoad(review, "load"));

@@ -45,6 +45,7 @@ public final class WindowText {
         lines.addAll(quantities(review));
         section(lines, "Do the given numbers fit together?", WindowAnswers.given(review));
         section(lines, "Yield", WindowAnswers.aim(review));
+        section(lines, "On top of what was drawn", WindowAnswers.onTop(review));
         section(lines, "Scatter of the clamp load", WindowAnswers.scatter(review));
         section(lines, "Window", WindowAnswers.window(review));
         lines.add("");

@@ -5,10 +5,12 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.study.Envelope;
+import org.tautlog.joint.study.Quantity;
 import org.tautlog.joint.study.StudyResult;
 import org.tautlog.joint.study.ToleranceStudy;
 import org.tautlog.joint.window.GivenNumbers;
 import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.joint.window.SideEffects;
 import org.tautlog.joint.window.WindowStudy;
 
 /**
@@ -105,6 +107,12 @@ public record WindowReview(
     /** {@return how real tightenings lie in both windows; empty where no logs were given} */
     public Optional<Observed> observed() {
         return Optional.ofNullable(observedOrNull);
+    }
+
+    /** {@return what comes on top of the middle drawn tightening: bending under the head, embedding} */
+    public SideEffects sideEffects() {
+        return SideEffects.of(
+                study.nominal().joint(), result.summary(Quantity.FINAL_PRELOAD).mean(), study.embeddingMm());
     }
 
     /** {@return how far the drive winds up from snug torque to the end of the turn, deg: the tool's turn less the head's} */

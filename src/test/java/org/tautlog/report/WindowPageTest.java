@@ -61,6 +61,18 @@ class WindowPageTest {
                 figures);
     }
 
+    @Test
+    void bending_under_the_head_and_embedding_stand_beside_the_draws() throws IOException {
+        var side = REVIEW.sideEffects();
+        var page = page(REVIEW);
+        assertTrue(page.contains(String.format(
+                Locale.ROOT,
+                "adds %.0f MPa of bending at the under-head fillet, %.1f %% of yield",
+                side.bendingMPa(),
+                100 * side.bendingShareOfYield())));
+        assertTrue(page.contains("Embedding: faces that flatten by the stated 0 µm take 0.0 kN"));
+    }
+
     /** Bars bear their numbers themselves, and those are the study's. */
     @Test
     void the_bars_say_what_each_factor_does() throws IOException {

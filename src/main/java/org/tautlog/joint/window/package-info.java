@@ -9,7 +9,7 @@
  * the specification says of the joint itself, {@link org.tautlog.joint.window.StatedJoint} and
  * {@link org.tautlog.joint.window.StatedWarmUp}, and the way from there to a window,
  * {@link org.tautlog.joint.window.WindowStudy}, and {@link org.tautlog.joint.window.GivenNumbers}, which says whether the
- * stated numbers fit each other.
+ * stated numbers fit each other, and {@link org.tautlog.joint.window.SideEffects}, which says what comes on top.
  *
  * <p>May import: joint and its other sub-rooms. Refuses to: read files; judge.
  */
