@@ -66,6 +66,9 @@ class HouseTest {
             entry("org.jfree..", Set.of("report")),
             entry("java.awt..", Set.of("report")),
             entry("org.apache.batik..", Set.of("report")),
+            entry("com.openhtmltopdf..", Set.of("report")),
+            entry("org.apache.pdfbox..", Set.of("report")),
+            entry("org.apache.fontbox..", Set.of("report")),
             entry("tech.tablesaw..", Set.of("review", "report")),
             entry("org.hipparchus..", Set.of("spc", "joint", "signature", "line", "review")),
             entry("org.apache.commons.math3..", Set.of()));

@@ -1,10 +1,8 @@
 package org.tautlog.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.tautlog.report.DossierJson;
-import org.tautlog.report.DossierPage;
 import org.tautlog.report.Provenance;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -19,7 +17,8 @@ import picocli.CommandLine.Spec;
         description = {
             "Tells everything that an archive knows of one engine: is it sound, what is not known, who else.",
             "",
-            "Writes engine-SERIAL.html, one page that needs nothing beside it. Exit code 0 where every bolt position"
+            "Writes engine-SERIAL.html, one page that needs nothing beside it, the same as .pdf, every recording as .csv,"
+                    + " and all of it as .json. Exit code 0 where every bolt position"
                     + " conforms or is covered by a recorded decision, 1 where not, 3 where the archive has no such engine."
         },
         footerHeading = "%nExamples:%n",
@@ -35,10 +34,10 @@ final class EngineCommand implements Callable<Integer>, Help.Judging {
     @Mixin
     private ArchiveOption archive = new ArchiveOption();
 
-    @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports", description = ReportFile.FOLDER)
-    private Path out = Path.of("");
+    @Mixin
+    private ReportOptions reports = new ReportOptions();
 
-    @Option(names = "--json", description = "One JSON object to the standard output, and no page.")
+    @Option(names = "--json", description = "One JSON object to the standard output, and no files.")
     private boolean json;
 
     @Spec
@@ -55,8 +54,7 @@ final class EngineCommand implements Callable<Integer>, Help.Judging {
             line.getOut().println(DossierJson.of(dossier, provenance));
         } else {
             DossierRun.print(dossier, line.getOut());
-            var name = "engine-" + ReportFile.name(serial) + ".html";
-            var page = ReportFile.write(out, name, file -> DossierPage.write(dossier, provenance, file));
+            var page = DossierReports.write(dossier, provenance, reports);
             line.getOut().println("dossier: " + page);
         }
         return (dossier.soundness().isSound() ? ExitCode.ALL_CONFORMING : ExitCode.NOT_ALL_CONFORMING).number();

@@ -1,6 +1,8 @@
 package org.tautlog.cli;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,6 +26,11 @@ final class ReportFile {
         void write(Writer out) throws IOException;
     }
 
+    /** Writes something that is not text. */
+    interface Print {
+        void write(OutputStream out) throws IOException;
+    }
+
     /** A part of a file's name: what is not plain becomes an underscore, and a piece of hash keeps two such names apart. */
     static String name(String text) {
         var plain = text.replaceAll("[^A-Za-z0-9._-]", "_").replaceFirst("^[.-]", "_");
@@ -36,6 +43,16 @@ final class ReportFile {
         var file = folder.resolve(name);
         var part = part(file);
         try (var out = Files.newBufferedWriter(part)) {
+            content.write(out);
+        }
+        return Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    static Path print(Path folder, String name, Print content) throws IOException {
+        makeFolder(folder);
+        var file = folder.resolve(name);
+        var part = part(file);
+        try (var out = new BufferedOutputStream(Files.newOutputStream(part))) {
             content.write(out);
         }
         return Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);

@@ -17,7 +17,8 @@ import picocli.CommandLine.Spec;
         description = {
             "Reviews a shift: what does not conform and why, what changed where and since when, what to do first.",
             "",
-            "Writes shift.html, one page that needs nothing beside it, verdicts.csv with every tightening, and shift.json"
+            "Writes shift.html, one page that needs nothing beside it, shift.pdf with the same for paper,"
+                    + " verdicts.csv with every tightening, and shift.json"
                     + " with the page's figures."
                     + " Files of an earlier run in the same folder are replaced."
         },
@@ -36,12 +37,8 @@ final class ShiftCommand implements Callable<Integer>, Help.Judging {
     @Mixin
     private ArchivedShiftInputs archived = new ArchivedShiftInputs();
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            defaultValue = "reports",
-            description = "Folder to write to (default: ${DEFAULT-VALUE}).")
-    private Path out = Path.of("");
+    @Mixin
+    private ReportOptions reports = new ReportOptions();
 
     @Option(
             names = "--list",
@@ -66,8 +63,8 @@ final class ShiftCommand implements Callable<Integer>, Help.Judging {
         }
         var line = spec.commandLine();
         var result = archived.given(inputs)
-                ? ShiftRun.run(archived, listed, previous, out, line.getErr())
-                : ShiftRun.run(inputs.request(), listed, previous, out, line.getErr());
+                ? ShiftRun.run(archived, listed, previous, reports, line.getErr())
+                : ShiftRun.run(inputs.request(), listed, previous, reports, line.getErr());
         ShiftSummary.print(result, line.getOut());
         return result.exitCode().number();
     }

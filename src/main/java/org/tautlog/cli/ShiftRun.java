@@ -18,12 +18,13 @@ final class ShiftRun {
 
     private ShiftRun() {}
 
-    static Result run(JudgingRequest request, int listed, @Nullable Path previous, Path out, PrintWriter err)
+    static Result run(
+            JudgingRequest request, int listed, @Nullable Path previous, ReportOptions options, PrintWriter err)
             throws IOException {
         var before =
                 previous == null ? null : PreviousShift.read(previous, request.specification(), request.options(), err);
         var reviewer = new ShiftReviewer(request.specification(), listed);
-        try (var reports = ShiftReports.in(out)) {
+        try (var reports = ShiftReports.in(options)) {
             var read = Judging.run(request, err, (judgement, curve) -> {
                 reviewer.accept(judgement, curve);
                 reports.add(judgement);
@@ -40,10 +41,11 @@ final class ShiftRun {
         }
     }
 
-    static Result run(ArchivedShiftInputs inputs, int listed, @Nullable Path previous, Path out, PrintWriter err)
+    static Result run(
+            ArchivedShiftInputs inputs, int listed, @Nullable Path previous, ReportOptions options, PrintWriter err)
             throws IOException {
         try (var query = inputs.open().query();
-                var reports = ShiftReports.in(out)) {
+                var reports = ShiftReports.in(options)) {
             var tightenings = ArchivedTightenings.of(query, inputs.filter(), err);
             var reviewer = new ShiftReviewer(tightenings.specification(), listed);
             var imported = tightenings.each((judgement, curve) -> {

@@ -21,7 +21,7 @@ import org.tautlog.review.stream.StreamChart;
 final class DossierModel {
     private DossierModel() {}
 
-    static Map<String, Object> of(EngineDossier dossier, Provenance provenance) {
+    static Map<String, Object> of(EngineDossier dossier, Provenance provenance, Evidence evidence) {
         var model = new HashMap<String, Object>();
         model.put("serial", dossier.serial());
         model.put("title", dossier.specification().name());
@@ -55,6 +55,7 @@ final class DossierModel {
                 dossier.tightenings().stream().map(DossierModel::source).toList());
         model.put("hours", dossier.surroundings().hours());
         model.put("archive", provenance.specificationFile());
+        model.put("evidence", Map.of("file", evidence.file(), "sha256", evidence.sha256()));
         model.put("program", provenance.programVersion());
         model.put("written", Times.minutes(provenance.writtenAt()));
         return model;

@@ -1,6 +1,7 @@
 package org.tautlog.report;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.Writer;
 import org.tautlog.review.evidence.EngineDossier;
 
@@ -13,10 +14,26 @@ public final class DossierPage {
      *
      * @param dossier what is known
      * @param provenance what made it; the file named is the archive
+     * @param evidence the table beside it
      * @param out where to; left open
      * @throws IOException where it cannot be written
      */
-    public static void write(EngineDossier dossier, Provenance provenance, Writer out) throws IOException {
-        Pages.write("dossier.ftlh", DossierModel.of(dossier, provenance), out);
+    public static void write(EngineDossier dossier, Provenance provenance, Evidence evidence, Writer out)
+            throws IOException {
+        Pages.write("dossier.ftlh", DossierModel.of(dossier, provenance, evidence), out);
+    }
+
+    /**
+     * Prints the same page as a PDF, with identity, hash of the evidence and number on each of its pages.
+     *
+     * @param dossier what is known
+     * @param provenance what made it
+     * @param evidence the table beside it
+     * @param out where to; left open
+     * @throws IOException where it cannot be written
+     */
+    public static void print(EngineDossier dossier, Provenance provenance, Evidence evidence, OutputStream out)
+            throws IOException {
+        Pages.print("dossier.ftlh", DossierModel.of(dossier, provenance, evidence), provenance, out);
     }
 }

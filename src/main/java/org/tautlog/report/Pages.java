@@ -5,21 +5,50 @@ import freemarker.template.Configuration;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
+import org.tautlog.report.paper.Imprint;
+import org.tautlog.report.paper.Paper;
 
-/** Fills a template that lies beside this class's resources; whatever a model holds is escaped as HTML. */
+/**
+ * Fills a template that lies beside this class's resources, for the screen or for paper; whatever a model holds is escaped
+ * as HTML, and characters that no page may hold are replaced visibly.
+ */
 final class Pages {
+    private static final Pattern UNFIT =
+            Pattern.compile("[^\\t\\n\\r\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
+    private static final String REPLACEMENT = "\uFFFD";
+
     private Pages() {}
 
     static void write(String template, Map<String, Object> model, Writer out) throws IOException {
+        out.write(filled(template, model, false));
+    }
+
+    static void print(String template, Map<String, Object> model, Provenance provenance, OutputStream out)
+            throws IOException {
+        Paper.print(
+                filled(template, model, true),
+                new Imprint("tautlog " + provenance.programVersion(), provenance.writtenAt()),
+                out);
+    }
+
+    private static String filled(String template, Map<String, Object> model, boolean paper) throws IOException {
+        var values = new HashMap<>(model);
+        values.put("paper", paper);
+        var page = new StringWriter();
         try {
-            configuration().getTemplate(template).process(model, out);
+            configuration().getTemplate(template).process(values, page);
         } catch (TemplateException e) {
             throw new IllegalStateException("the page's template and its model do not fit", e);
         }
+        return UNFIT.matcher(page.getBuffer()).replaceAll(REPLACEMENT);
     }
 
     private static Configuration configuration() {

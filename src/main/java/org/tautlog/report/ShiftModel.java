@@ -27,7 +27,7 @@ final class ShiftModel {
 
     private ShiftModel() {}
 
-    static Map<String, Object> of(ShiftReview review, Provenance provenance) {
+    static Map<String, Object> of(ShiftReview review, Provenance provenance, Evidence evidence) {
         var model = new HashMap<String, Object>();
         var specification = review.specification();
         model.put("title", specification.name());
@@ -72,6 +72,7 @@ final class ShiftModel {
         model.put("problems", sentences(review.imported().problems()));
         model.put("problemsLeft", Math.max(0, review.imported().problems().size() - MOST_PROBLEMS));
         model.put("assumptions", byFile(review.imported().assumptions()));
+        model.put("evidence", Map.of("file", evidence.file(), "sha256", evidence.sha256()));
         model.put("program", provenance.programVersion());
         model.put("written", Times.minutes(provenance.writtenAt()));
         return model;

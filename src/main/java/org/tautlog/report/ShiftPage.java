@@ -1,6 +1,7 @@
 package org.tautlog.report;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.Writer;
 import org.tautlog.review.ShiftReview;
 
@@ -16,10 +17,26 @@ public final class ShiftPage {
      *
      * @param review what was found
      * @param provenance what made it
+     * @param evidence the table beside it
      * @param out where to; left open
      * @throws IOException where it cannot be written
      */
-    public static void write(ShiftReview review, Provenance provenance, Writer out) throws IOException {
-        Pages.write("shift.ftlh", ShiftModel.of(review, provenance), out);
+    public static void write(ShiftReview review, Provenance provenance, Evidence evidence, Writer out)
+            throws IOException {
+        Pages.write("shift.ftlh", ShiftModel.of(review, provenance, evidence), out);
+    }
+
+    /**
+     * Prints the same page as a PDF, with identity, hash of the evidence and number on each of its pages.
+     *
+     * @param review what was found
+     * @param provenance what made it
+     * @param evidence the table beside it
+     * @param out where to; left open
+     * @throws IOException where it cannot be written
+     */
+    public static void print(ShiftReview review, Provenance provenance, Evidence evidence, OutputStream out)
+            throws IOException {
+        Pages.print("shift.ftlh", ShiftModel.of(review, provenance, evidence), provenance, out);
     }
 }

@@ -1,5 +1,6 @@
 /**
- * What the review found, as HTML, CSV and JSON; charts as SVG in {@code report.chart}.
+ * What the review found, as HTML, PDF, CSV and JSON; charts as SVG in {@code report.chart}, print in {@code
+ * report.paper}.
  *
  * <p>Public types in reading order: {@link org.tautlog.report.JudgementJson} (one line a tightening),
  * {@link org.tautlog.report.VerdictsCsv} (one row a tightening), {@link org.tautlog.report.VerdictsReader} (reads it back),
@@ -10,7 +11,7 @@
  * {@link org.tautlog.report.ContainmentCsv} (which engines a cause may have touched),
  * {@link org.tautlog.report.WindowPage}, {@link org.tautlog.report.WindowText}, {@link org.tautlog.report.WindowJson} and
  * {@link org.tautlog.report.WindowAnswers} (a window study),
- * {@link org.tautlog.report.Provenance}, {@link org.tautlog.report.SafetyNote}.
+ * {@link org.tautlog.report.Provenance}, {@link org.tautlog.report.Evidence}, {@link org.tautlog.report.SafetyNote}.
  *
  * <p>May import: review and below. Refuses to: compute: every number it shows is a field of what it was given.
  */

@@ -10,9 +10,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.TreeSet;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tautlog.archive.Archive;
 
 class EngineCommandTest {
     @TempDir
@@ -81,11 +87,65 @@ class EngineCommandTest {
         try (var files = Files.walk(folder.resolve("reports"))) {
             for (var file : files.filter(Files::isRegularFile).toList()) {
                 names.add(file.getFileName().toString());
-                assertFalse(Files.readString(file).contains("<script>"), file.toString());
+                if (file.toString().endsWith(".html")) {
+                    assertFalse(Files.readString(file).contains("<script>"), file.toString());
+                }
             }
         }
-        assertEquals(ArchivedShift.HOSTILE.size(), names.size(), names.toString());
-        names.forEach(name -> assertTrue(name.matches("engine-[A-Za-z0-9._-]+\\.html"), name));
+        assertEquals(4 * ArchivedShift.HOSTILE.size(), names.size(), names.toString());
+        names.forEach(name -> assertTrue(name.matches("engine-[A-Za-z0-9._-]+\\.(html|pdf|csv|json)"), name));
+    }
+
+    @Test
+    void page_print_table_and_json_stand_side_by_side_and_agree() throws IOException {
+        var archive = ArchivedShift.of(folder, MadeLogs.mixed(folder.resolve("logs")));
+        assertEquals(
+                1,
+                CommandLineRun.of("engine", "FW-000002", "--archive", archive, "--out", out())
+                        .exitCode());
+        var beside = folder.resolve("reports");
+        var json = new ObjectMapper().readTree(Files.readString(beside.resolve("engine-FW-000002.json")));
+        var html = Files.readString(beside.resolve("engine-FW-000002.html"));
+        var table = beside.resolve("engine-FW-000002.csv");
+        var print = print(beside.resolve("engine-FW-000002.pdf"));
+        var hash = Archive.sha256(table);
+        assertTrue(html.contains(hash) && print.contains("engine-FW-000002.csv, sha-256 " + hash), "evidence " + hash);
+        try (var rows = CSVParser.parse(
+                Files.readString(table),
+                CSVFormat.RFC4180
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
+            int compared = 0;
+            for (var row : rows) {
+                var attempt = json.at("/positions/" + compared + "/attempts/0/judgement");
+                var torque = row.get("finalTorqueNm");
+                assertEquals(
+                        attempt.at("/signature/finalTorqueNm").asDouble(), Double.parseDouble(torque), "in the JSON");
+                var shown = String.format(Locale.ROOT, "%.1f", Double.parseDouble(torque));
+                assertTrue(print.contains("final torque " + shown + " N·m"), "in print: " + shown);
+                assertTrue(html.contains(">" + shown + "</td>"), "on the page: " + shown);
+                assertEquals(attempt.at("/verdict").asText(), row.get("verdict"));
+                compared++;
+            }
+            assertEquals(json.at("/positions").size(), compared, "bolts compared");
+        }
+    }
+
+    @Test
+    void a_dossier_without_print_leaves_no_print_of_an_earlier_state() throws IOException {
+        var archive = ArchivedShift.of(folder, MadeLogs.mixed(folder.resolve("logs")));
+        CommandLineRun.of("engine", "FW-000002", "--archive", archive, "--out", out());
+        assertTrue(Files.exists(folder.resolve("reports/engine-FW-000002.pdf")), "printed");
+        CommandLineRun.of("engine", "FW-000002", "--archive", archive, "--out", out(), "--no-pdf");
+        assertFalse(Files.exists(folder.resolve("reports/engine-FW-000002.pdf")), "a stale print");
+    }
+
+    private static String print(Path file) throws IOException {
+        try (var pdf = Loader.loadPDF(file.toFile())) {
+            return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+        }
     }
 
     private static JsonNode json(CommandLineRun run) throws IOException {

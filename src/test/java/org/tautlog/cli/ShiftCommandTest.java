@@ -30,7 +30,7 @@ class ShiftCommandTest {
         try (var files = Files.list(out)) {
             files.forEach(file -> names.add(file.getFileName().toString()));
         }
-        assertEquals("[shift.html, shift.json, verdicts.csv]", names.toString());
+        assertEquals("[shift.html, shift.json, shift.pdf, verdicts.csv]", names.toString());
     }
 
     @Test

@@ -28,6 +28,7 @@ import org.xml.sax.InputSource;
 class ShiftPageTest {
     private static final Provenance PROVENANCE =
             new Provenance("0.1.0", OffsetDateTime.parse("2026-03-02T15:00:00+01:00"), "joint.toml");
+    private static final Evidence EVIDENCE = new Evidence("verdicts.csv", "a7".repeat(32));
     private static final Pattern SVG = Pattern.compile("<svg.*?</svg>", Pattern.DOTALL);
 
     @Test
@@ -162,7 +163,7 @@ class ShiftPageTest {
 
     private static String page(ShiftReview review) throws IOException {
         var out = new StringWriter();
-        ShiftPage.write(review, PROVENANCE, out);
+        ShiftPage.write(review, PROVENANCE, EVIDENCE, out);
         return out.toString();
     }
 }

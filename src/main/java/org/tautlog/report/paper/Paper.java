@@ -1,0 +1,60 @@
+package org.tautlog.report.paper;
+
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer.SvgExternalResourceMode;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer.SvgScriptMode;
+import com.openhtmltopdf.util.XRLog;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.GregorianCalendar;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * Prints a page as a PDF. The page is well-formed as XML and has its style inside; the style knows CSS 2.1 and the margins
+ * of pages. Nothing is fetched: what the page names outside of itself is left out.
+ */
+public final class Paper {
+    private Paper() {}
+
+    /**
+     * Prints.
+     *
+     * @param page the page, well-formed as XML
+     * @param imprint who prints, and when
+     * @param out where to; left open
+     * @throws IOException where it cannot be written
+     */
+    public static void print(String page, Imprint imprint, OutputStream out) throws IOException {
+        var document = PrintedPage.of(page, Fonts.glyphs());
+        XRLog.setLoggingEnabled(false);
+        try (var drawer = new BatikSVGDrawer(SvgScriptMode.SECURE, SvgExternalResourceMode.SECURE)) {
+            var builder = new PdfRendererBuilder()
+                    .withW3cDocument(document, null)
+                    .useSVGDrawer(drawer)
+                    .useUriResolver((base, uri) -> null)
+                    .withProducer(imprint.program())
+                    .usePdfUaAccessibility(true);
+            for (var priority : ExternalResourceControlPriority.values()) {
+                builder.useExternalResourceAccessControl((uri, type) -> false, priority);
+            }
+            Fonts.embed(builder);
+            try (var renderer = builder.buildPdfRenderer()) {
+                renderer.createPDFWithoutClosing();
+                var pdf = renderer.getPdfDocument();
+                sign(pdf, imprint);
+                pdf.save(out);
+            }
+        }
+    }
+
+    private static void sign(PDDocument pdf, Imprint imprint) {
+        var time = GregorianCalendar.from(imprint.printedAt().toZonedDateTime());
+        var information = pdf.getDocumentInformation();
+        information.setCreationDate(time);
+        information.setModificationDate(time);
+        information.setCreator(imprint.program());
+        pdf.setDocumentId(imprint.printedAt().toInstant().toEpochMilli());
+    }
+}
