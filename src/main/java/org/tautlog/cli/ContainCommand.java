@@ -1,9 +1,9 @@
 package org.tautlog.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.tautlog.report.ContainmentCsv;
+import org.tautlog.report.ContainmentJson;
+import org.tautlog.report.Provenance;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
             "Lists the engines that a cause may have touched, each with why: from last known good to first known good on"
                     + " the same spindle, or all of a lot. An engine without a recording is suspect, not good.",
             "",
-            "Writes containment.csv. Exit code 1 where an engine is to be held, 3 where the archive shows no such suspect."
+            "Writes containment.html, the same as .pdf, the list as .csv, and all of it as .json. Exit code 1 where an engine is to be held, 3 where the archive shows no such suspect."
         },
         footerHeading = "%nExamples:%n",
         footer = {
@@ -34,8 +34,11 @@ final class ContainCommand implements Callable<Integer>, Help.Judging {
     @Mixin
     private Suspicion suspicion = new Suspicion();
 
-    @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports", description = ReportFile.FOLDER)
-    private Path out = Path.of("");
+    @Mixin
+    private ReportOptions reports = new ReportOptions();
+
+    @Option(names = "--json", description = "One JSON object to the standard output, and no files.")
+    private boolean json;
 
     @Spec
     private CommandSpec spec;
@@ -44,9 +47,17 @@ final class ContainCommand implements Callable<Integer>, Help.Judging {
     public Integer call() throws IOException {
         var line = spec.commandLine();
         var containments = ContainRun.of(archive.open(), suspicion, line.getErr());
-        ContainRun.print(containments, line.getOut());
-        var table = ReportFile.write(out, "containment.csv", file -> ContainmentCsv.write(containments, file));
-        line.getOut().println("list: " + table);
+        var stamp = ArchiveOption.stamp();
+        var provenance =
+                new Provenance(stamp.program(), stamp.time(), archive.folder().toString());
+        if (json) {
+            line.getOut().println(ContainmentJson.of(suspicion.words(), containments, provenance));
+        } else {
+            ContainRun.print(containments, line.getOut());
+            var page = ContainmentReports.write(suspicion.words(), containments, provenance, reports);
+            line.getOut().println("report: " + page);
+            line.getOut().println("list: " + reports.folder().resolve(ContainmentReports.TABLE));
+        }
         return ExitCode.NOT_ALL_CONFORMING.number();
     }
 }

@@ -3,14 +3,11 @@ package org.tautlog.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.tautlog.archive.Archive;
 import org.tautlog.archive.JudgementFilter;
-import org.tautlog.review.evidence.Contained;
+import org.tautlog.report.ContainmentAnswers;
 import org.tautlog.review.evidence.Containment;
 import org.tautlog.review.evidence.StandingJudgements;
-import org.tautlog.review.stream.Change;
-import org.tautlog.trace.TraceIdentity;
 
 /** Brackets a cause in an archive, and tells it in a few lines. */
 final class ContainRun {
@@ -37,34 +34,15 @@ final class ContainRun {
                     + (one.cause().isEmpty() ? "" : ", " + one.cause()) + ": hold "
                     + one.engines().size() + " engines, " + one.contained().size() + " of " + one.searched()
                     + " tightenings");
-            out.println("  last known good: "
-                    + one.lastGood().map(ContainRun::words).orElse("none in the archive"));
-            out.println("  first known good: "
-                    + one.firstGood().map(ContainRun::words).orElse("none in the archive"));
-            one.change().ifPresent(change -> out.println("  " + words(change)));
-            for (var reason : Contained.Reason.values()) {
-                var engines = one.contained().stream()
-                        .filter(contained -> contained.reason() == reason)
-                        .map(Contained::serial)
-                        .distinct()
-                        .collect(Collectors.joining(", "));
-                if (!engines.isEmpty()) {
-                    out.println("  " + reason.words() + ": " + Terminal.harmless(engines));
-                }
-            }
+            sentences(ContainmentAnswers.bracket(one), out);
+            sentences(ContainmentAnswers.margins(one), out);
+            sentences(ContainmentAnswers.lots(one), out);
+            sentences(ContainmentAnswers.reasons(one), out);
         }
-        out.println("Known good is " + Containment.GOOD_RUN + " conforming tightenings in a row on the same spindle;"
-                + " clocks are taken as set alike. Shrink a list only by a recorded decision.");
+        out.println("Shrink a list only by a recorded decision.");
     }
 
-    private static String words(Change change) {
-        return change.feature().title() + " moved at " + words(change.first()) + ", between tightenings "
-                + (change.point().earliest() + 1) + " and " + (change.point().latest() + 1)
-                + " of its chart (95 % confidence)";
-    }
-
-    private static String words(TraceIdentity identity) {
-        var time = identity.time();
-        return Terminal.harmless(identity.words()) + (time == null ? "" : ", " + time);
+    private static void sentences(List<String> sentences, PrintWriter out) {
+        sentences.forEach(sentence -> out.println("  " + Terminal.harmless(sentence)));
     }
 }

@@ -42,6 +42,25 @@ final class Suspicion {
     @Option(names = "--lot", paramLabel = "L", description = "From this bolt lot.")
     private String lot = "";
 
+    @Option(
+            names = "--clock-margin",
+            paramLabel = "MINUTES",
+            description = "By how much clocks may differ; both ends of a bracket move out by it (default: 0).")
+    private int clockMargin;
+
+    /** The suspicion as it was stated. */
+    String words() {
+        if (!lot.isEmpty()) {
+            return "bolt lot " + lot;
+        }
+        if (!finding.isEmpty()) {
+            return code().title();
+        }
+        return serial.isEmpty()
+                ? "spindle " + station + '/' + spindle + " around " + around
+                : "engine " + serial + (bolt.isEmpty() ? "" : ", bolt " + bolt);
+    }
+
     List<Containment> contain(List<Judgement> standing) {
         long given = Stream.of(serial, finding, station, lot)
                 .filter(word -> !word.isEmpty())
@@ -50,7 +69,10 @@ final class Suspicion {
             throw Refusal.wrongUse(
                     "name one of --serial S, --finding CODE, --station X --spindle Y --around TIME, --lot L");
         }
-        var bracketing = new Bracketing(standing);
+        if (clockMargin < 0) {
+            throw Refusal.wrongUse("--clock-margin is " + clockMargin + "; clocks differ by 0 minutes or more");
+        }
+        var bracketing = new Bracketing(standing, Duration.ofMinutes(clockMargin));
         if (!lot.isEmpty()) {
             return bracketing.lot(lot).stream().toList();
         }
@@ -77,9 +99,13 @@ final class Suspicion {
         return standing.stream()
                 .filter(one -> stream(one).equals(stream) && one.identity().time() != null)
                 .min(Comparator.comparing(this::away))
-                .flatMap(one -> bracketing.around(stream, null, one::equals))
+                .flatMap(nearest -> bracketing.around(stream, null, one -> one.equals(nearest) || near(one)))
                 .stream()
                 .toList();
+    }
+
+    private boolean near(Judgement judgement) {
+        return judgement.identity().time() != null && away(judgement).compareTo(Duration.ofMinutes(clockMargin)) <= 0;
     }
 
     private Duration away(Judgement judgement) {

@@ -8,7 +8,8 @@
  * {@link org.tautlog.report.DossierPage}, {@link org.tautlog.report.DossierAnswers} and
  * {@link org.tautlog.report.DossierJson} (all that is known of an engine),
  * {@link org.tautlog.report.ComparisonCsv} (what another specification would change),
- * {@link org.tautlog.report.ContainmentCsv} (which engines a cause may have touched),
+ * {@link org.tautlog.report.ContainmentPage}, {@link org.tautlog.report.ContainmentAnswers},
+ * {@link org.tautlog.report.ContainmentCsv} and {@link org.tautlog.report.ContainmentJson} (which engines a cause may have touched),
  * {@link org.tautlog.report.WindowPage}, {@link org.tautlog.report.WindowText}, {@link org.tautlog.report.WindowJson} and
  * {@link org.tautlog.report.WindowAnswers} (a window study),
  * {@link org.tautlog.report.Provenance}, {@link org.tautlog.report.Evidence}, {@link org.tautlog.report.SafetyNote}.

@@ -1,13 +1,18 @@
 package org.tautlog.review.evidence;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
@@ -24,14 +29,17 @@ public final class Bracketing {
     private static final Comparator<Judgement> BY_TIME = Comparator.comparing(Bracketing::when);
 
     private final List<Judgement> all;
+    private final Duration clockMargin;
 
     /**
      * A search among judgements.
      *
      * @param standing the judgements that stand, one a recording, in any order
+     * @param clockMargin by how much clocks may differ; zero where they are taken as set alike
      */
-    public Bracketing(List<Judgement> standing) {
+    public Bracketing(List<Judgement> standing, Duration clockMargin) {
         all = standing.stream().sorted(BY_TIME).toList();
+        this.clockMargin = clockMargin;
     }
 
     /**
@@ -58,14 +66,17 @@ public final class Bracketing {
         boolean timed = there.stream().allMatch(one -> one.identity().time() != null);
         int good = timed ? lastGood(there, first) : -1;
         var change = timed ? change(there, good, first) : Optional.<Move>empty();
-        int begin = change.map(moved -> Math.min(good, moved.lastBefore())).orElse(good);
-        int end = timed ? firstGood(there, last) : there.size();
+        int inner = change.map(moved -> Math.min(good, moved.lastBefore())).orElse(good);
+        int innerEnd = timed ? firstGood(there, last) : there.size();
+        int begin = timed ? earlier(there, inner) : inner;
+        int end = timed ? later(there, innerEnd) : innerEnd;
         var contained = new ArrayList<Contained>();
-        there.subList(begin + 1, end)
-                .forEach(one -> contained.add(new Contained(
-                        one.identity().serial(),
-                        shows(one, code) ? Contained.Reason.SHOWS_IT : Contained.Reason.INSIDE,
-                        one)));
+        for (int i = begin + 1; i < end; i++) {
+            var beyond = i <= inner || i >= innerEnd ? Contained.Reason.CLOCK_MARGIN : Contained.Reason.INSIDE;
+            var one = there.get(i);
+            contained.add(
+                    new Contained(one.identity().serial(), shows(one, code) ? Contained.Reason.SHOWS_IT : beyond, one));
+        }
         if (timed) {
             contained.addAll(unrecorded(stream, there, begin, end));
         }
@@ -76,7 +87,9 @@ public final class Bracketing {
                 end >= there.size() ? null : there.get(end).identity(),
                 change.map(Move::change).orElse(null),
                 contained,
-                there.size()));
+                there.size(),
+                clockMargin,
+                lots(contained)));
     }
 
     /**
@@ -92,7 +105,8 @@ public final class Bracketing {
                 .toList();
         return contained.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Containment("lot " + lot, "", null, null, null, contained, contained.size()));
+                : Optional.of(new Containment(
+                        "lot " + lot, "", null, null, null, contained, contained.size(), clockMargin, List.of()));
     }
 
     /**
@@ -145,6 +159,62 @@ public final class Bracketing {
         return there.size();
     }
 
+    /** The last tightening that lies before the bracket by more than clocks may differ. */
+    private int earlier(List<Judgement> there, int begin) {
+        var edge = when(there.get(begin + 1)).minus(clockMargin);
+        int last = begin;
+        while (last >= 0 && !clockMargin.isZero() && !when(there.get(last)).isBefore(edge)) {
+            last--;
+        }
+        return last;
+    }
+
+    /** The first tightening that lies after the bracket by more than clocks may differ. */
+    private int later(List<Judgement> there, int end) {
+        var edge = when(there.get(end - 1)).plus(clockMargin);
+        int first = end;
+        while (first < there.size()
+                && !clockMargin.isZero()
+                && !when(there.get(first)).isAfter(edge)) {
+            first++;
+        }
+        return first;
+    }
+
+    private List<LotReach> lots(List<Contained> contained) {
+        var inside = new LinkedHashSet<Judgement>();
+        contained.forEach(one -> one.judgement().ifPresent(inside::add));
+        var held = contained.stream().map(Contained::serial).collect(Collectors.toSet());
+        var byLot = inside.stream()
+                .map(one -> one.identity().boltLot())
+                .filter(lot -> !lot.isEmpty())
+                .collect(Collectors.groupingBy(lot -> lot, TreeMap::new, Collectors.counting()));
+        return byLot.entrySet().stream()
+                .map(lot -> reach(lot.getKey(), lot.getValue().intValue(), inside, held))
+                .sorted(Comparator.comparingInt(LotReach::inside).reversed())
+                .toList();
+    }
+
+    private LotReach reach(String lot, int met, Set<Judgement> inside, Set<String> held) {
+        var outside = all.stream()
+                .filter(one -> one.identity().boltLot().equals(lot) && !inside.contains(one))
+                .toList();
+        return new LotReach(
+                lot,
+                met,
+                outside.size(),
+                (int) outside.stream()
+                        .map(one -> one.identity().serial())
+                        .filter(serial -> !held.contains(serial))
+                        .distinct()
+                        .count(),
+                outside.stream()
+                        .map(one -> one.identity().station())
+                        .distinct()
+                        .sorted()
+                        .toList());
+    }
+
     /** The surest change whose bounds reach into the stretch from last known good to the first suspect. */
     private static Optional<Move> change(List<Judgement> there, int good, int suspect) {
         var charts = StreamCharts.of(there);
@@ -174,8 +244,8 @@ public final class Bracketing {
 
     /** Engines that were at the station within the bracket and have no recording of this spindle at all. */
     private List<Contained> unrecorded(Stream stream, List<Judgement> there, int begin, int end) {
-        var from = begin < 0 ? Instant.MIN : when(there.get(begin));
-        var to = end >= there.size() ? Instant.MAX : when(there.get(end));
+        var from = begin < 0 ? Instant.MIN : when(there.get(begin)).minus(clockMargin);
+        var to = end >= there.size() ? Instant.MAX : when(there.get(end)).plus(clockMargin);
         var recorded = new HashSet<String>();
         there.forEach(one -> recorded.add(one.identity().serial()));
         return all.stream()

@@ -22,6 +22,8 @@ public record Contained(
         NO_RECORDING("no recording"),
         /** It lies between last known good and first known good. */
         INSIDE("inside the bracket"),
+        /** It lies outside, by less than clocks may differ. */
+        CLOCK_MARGIN("within the margin of clocks"),
         /** It has a bolt of the lot. */
         OF_THE_LOT("of the lot");
 

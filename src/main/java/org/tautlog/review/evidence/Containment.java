@@ -1,5 +1,6 @@
 package org.tautlog.review.evidence;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,7 +13,8 @@ import org.tautlog.trace.TraceIdentity;
  *
  * <p>The bracket runs from the last of {@value #GOOD_RUN} conforming tightenings in a row before the suspects to the first
  * of as many after them, on the same spindle; both ends are outside. Where a level moved there, the bracket begins before
- * the earliest tightening at which it may have moved. Source: common practice, no source.
+ * the earliest tightening at which it may have moved. Where clocks may differ, both ends then lie that much further out.
+ * Source: common practice, no source.
  *
  * @param place the spindle in words, or the lot
  * @param cause the finding in words; empty where any tightening that does not conform counts
@@ -21,6 +23,8 @@ import org.tautlog.trace.TraceIdentity;
  * @param changeOrNull the level that moved at the bracket's beginning; null where none did for certain
  * @param contained what is in, in order of time, those without a recording last
  * @param searched how many tightenings the place has in the archive
+ * @param clockMargin by how much clocks may differ; zero where they are taken as set alike
+ * @param lots the bolt lots met inside, most met first; none where the place is a lot
  */
 public record Containment(
         String place,
@@ -29,7 +33,9 @@ public record Containment(
         @Nullable TraceIdentity firstGoodOrNull,
         @Nullable Change changeOrNull,
         List<Contained> contained,
-        int searched) {
+        int searched,
+        Duration clockMargin,
+        List<LotReach> lots) {
     /** How many conforming tightenings in a row count as known good. */
     public static final int GOOD_RUN = 5;
 
@@ -37,6 +43,10 @@ public record Containment(
         Objects.requireNonNull(place, "place");
         Objects.requireNonNull(cause, "cause");
         contained = List.copyOf(contained);
+        lots = List.copyOf(lots);
+        if (clockMargin.isNegative()) {
+            throw new IllegalArgumentException("clockMargin is " + clockMargin + "; clocks differ by 0 or more");
+        }
     }
 
     /** {@return last known good; empty where the bracket is open to the beginning of the archive} */

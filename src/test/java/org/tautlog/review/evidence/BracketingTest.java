@@ -3,6 +3,8 @@ package org.tautlog.review.evidence;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -37,8 +39,47 @@ class BracketingTest {
         assertEquals(20, found.contained().size());
     }
 
+    @Test
+    void clocks_that_may_differ_move_both_ends_out_and_say_so() {
+        var minutes = Duration.between(time(8), time(10));
+        var found = bracket(line(Set.of(10, 12), Set.of()), minutes);
+        assertEquals("FW-07", found.lastGood().orElseThrow().serial());
+        assertEquals("FW-15", found.firstGood().orElseThrow().serial());
+        var reasons = found.contained().stream().map(Contained::reason).toList();
+        assertEquals(
+                List.of(
+                        Contained.Reason.CLOCK_MARGIN,
+                        Contained.Reason.CLOCK_MARGIN,
+                        Contained.Reason.SHOWS_IT,
+                        Contained.Reason.INSIDE,
+                        Contained.Reason.SHOWS_IT,
+                        Contained.Reason.CLOCK_MARGIN,
+                        Contained.Reason.CLOCK_MARGIN),
+                reasons);
+    }
+
+    @Test
+    void a_lot_met_inside_is_followed_to_every_other_spindle() {
+        var found = bracket(line(Set.of(10, 12), Set.of()));
+        var lot = found.lots().get(0);
+        assertEquals(3, lot.inside());
+        assertEquals(37, lot.outside(), "40 tightenings, all of one lot");
+        assertEquals(17, lot.enginesOutside());
+        assertEquals(List.of("S40"), lot.stationsOutside());
+    }
+
+    private static OffsetDateTime time(int engine) {
+        return EvidenceMade.judgement(engine, "2", 1, Verdict.CONFORMING, EndState.ELASTIC)
+                .identity()
+                .time();
+    }
+
     private static Containment bracket(List<Judgement> judgements) {
-        return new Bracketing(judgements)
+        return bracket(judgements, Duration.ZERO);
+    }
+
+    private static Containment bracket(List<Judgement> judgements, Duration clockMargin) {
+        return new Bracketing(judgements, clockMargin)
                 .around(SPINDLE, null, one -> one.verdict() == Verdict.NONCONFORMING)
                 .orElseThrow();
     }

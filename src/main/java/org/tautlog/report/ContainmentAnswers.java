@@ -1,0 +1,138 @@
+package org.tautlog.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.tautlog.review.evidence.Contained;
+import org.tautlog.review.evidence.Containment;
+import org.tautlog.review.evidence.LotReach;
+import org.tautlog.trace.TraceIdentity;
+
+/** The answers to a reader's questions about a containment, in sentences made of its own numbers. */
+public final class ContainmentAnswers {
+    private static final int MOST_LOTS = 5;
+
+    private ContainmentAnswers() {}
+
+    /**
+     * Which engines are held, all brackets together.
+     *
+     * @param containments the brackets
+     * @return the serials in order
+     */
+    public static List<String> engines(List<Containment> containments) {
+        return containments.stream()
+                .flatMap(one -> one.engines().stream())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /**
+     * From when to when one bracket runs.
+     *
+     * @param containment the bracket
+     * @return the sentences
+     */
+    public static List<String> bracket(Containment containment) {
+        if (isLot(containment)) {
+            return List.of("A lot has no bracket: every tightening of it is in.");
+        }
+        return List.of(
+                "Last known good: "
+                        + containment.lastGood().map(ContainmentAnswers::words).orElse("none in the archive") + '.',
+                "First known good: "
+                        + containment.firstGood().map(ContainmentAnswers::words).orElse("none in the archive") + '.');
+    }
+
+    /**
+     * How sure the ends of one bracket are.
+     *
+     * @param containment the bracket
+     * @return the sentences
+     */
+    public static List<String> margins(Containment containment) {
+        var answer = new ArrayList<String>();
+        if (isLot(containment)) {
+            answer.add("Only tightenings whose lot was exported are found; a bolt without a lot may be of it.");
+            return answer;
+        }
+        answer.add("Known good is " + Containment.GOOD_RUN + " conforming tightenings in a row on the same spindle.");
+        containment.change().ifPresent(change -> {
+            var point = change.point();
+            answer.add(ShiftAnswers.capital(change.feature().title()) + " moved at " + words(change.first())
+                    + ", between tightenings " + (point.earliest() + 1) + " and " + (point.latest() + 1)
+                    + " of its chart (95 %); the bracket begins before the earliest.");
+        });
+        if (containment.change().isEmpty()) {
+            answer.add("No level moved there for certain, so the bracket begins at the last known good.");
+        }
+        long minutes = containment.clockMargin().toMinutes();
+        answer.add(
+                minutes == 0
+                        ? "Clocks are taken as set alike."
+                        : "Clocks may differ by " + Figures.count(minutes, "minute", "minutes")
+                                + ": both ends lie that much further out.");
+        if (containment.lastGood().isEmpty() || containment.firstGood().isEmpty()) {
+            answer.add("An end without a known good is open: what the archive does not hold may be touched too.");
+        }
+        return answer;
+    }
+
+    /**
+     * Where the bolt lots of one bracket went besides.
+     *
+     * @param containment the bracket
+     * @return the sentences; none where no lot was exported
+     */
+    public static List<String> lots(Containment containment) {
+        return containment.lots().stream()
+                .limit(MOST_LOTS)
+                .map(ContainmentAnswers::sentence)
+                .toList();
+    }
+
+    /**
+     * Why tightenings are in, with the engines of each reason.
+     *
+     * @param containment the bracket
+     * @return a sentence a reason that occurs
+     */
+    public static List<String> reasons(Containment containment) {
+        var answer = new ArrayList<String>();
+        for (var reason : Contained.Reason.values()) {
+            var serials = containment.contained().stream()
+                    .filter(one -> one.reason() == reason)
+                    .map(Contained::serial)
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            if (!serials.isEmpty()) {
+                answer.add(ShiftAnswers.capital(reason.words()) + ": " + serials);
+            }
+        }
+        return answer;
+    }
+
+    static boolean isLot(Containment containment) {
+        return containment.contained().stream().anyMatch(one -> one.reason() == Contained.Reason.OF_THE_LOT);
+    }
+
+    static String title(Containment containment) {
+        return ShiftAnswers.capital(containment.place())
+                + (containment.cause().isEmpty() ? "" : ", " + containment.cause());
+    }
+
+    private static String sentence(LotReach lot) {
+        var inside = "Lot " + lot.lot() + ": " + Figures.count(lot.inside(), "tightening", "tightenings") + " inside";
+        return lot.outside() == 0
+                ? inside + ", none elsewhere."
+                : inside + ", " + lot.outside() + " elsewhere (" + String.join(", ", lot.stationsOutside()) + "), on "
+                        + Figures.count(lot.enginesOutside(), "engine that is", "engines that are")
+                        + " not held. If the cause is the bolts, contain the lot.";
+    }
+
+    private static String words(TraceIdentity identity) {
+        var time = identity.time();
+        return identity.words() + (time == null ? "" : ", " + Times.minutes(time));
+    }
+}

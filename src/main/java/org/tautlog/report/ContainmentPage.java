@@ -1,0 +1,49 @@
+package org.tautlog.report;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.Writer;
+import java.util.List;
+import org.tautlog.review.evidence.Containment;
+
+/** A containment as one HTML page that needs nothing beside it, or as PDF. All text from logs is escaped. */
+public final class ContainmentPage {
+    private ContainmentPage() {}
+
+    /**
+     * Writes the page.
+     *
+     * @param suspicion what it started from
+     * @param containments the brackets
+     * @param provenance what made it; the file named is the archive
+     * @param evidence the table beside it
+     * @param out where to; left open
+     * @throws IOException where it cannot be written
+     */
+    public static void write(
+            String suspicion, List<Containment> containments, Provenance provenance, Evidence evidence, Writer out)
+            throws IOException {
+        Pages.write("containment.ftlh", ContainmentModel.of(suspicion, containments, provenance, evidence), out);
+    }
+
+    /**
+     * Prints the same page as a PDF.
+     *
+     * @param suspicion what it started from
+     * @param containments the brackets
+     * @param provenance what made it; the file named is the archive
+     * @param evidence the table beside it
+     * @param out where to; left open
+     * @throws IOException where it cannot be written
+     */
+    public static void print(
+            String suspicion,
+            List<Containment> containments,
+            Provenance provenance,
+            Evidence evidence,
+            OutputStream out)
+            throws IOException {
+        var model = ContainmentModel.of(suspicion, containments, provenance, evidence);
+        Pages.print("containment.ftlh", model, provenance, out);
+    }
+}
