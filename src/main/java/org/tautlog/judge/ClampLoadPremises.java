@@ -10,7 +10,8 @@ import org.tautlog.joint.window.FindingCode;
  * bounds would be honest.
  *
  * <p>What is not listed leaves the estimate sound. Friction cancels out of it, a weak bolt is as stiff as a strong one, a turn
- * too short or too long is still the turn that was recorded, and a drive that twists more than usual stays within the bounds.
+ * too short or too long is still the turn that was recorded, what samples far apart leave open is in the estimate's own
+ * uncertainty, and a drive that twists more than usual stays within the bounds.
  * What a plant makes of a finding for its verdict does not change physics, so it counts even as a note.
  *
  * <p>Source: the terms of the estimate itself; that it errs under just these faults was measured on simulated tightenings.
@@ -39,7 +40,7 @@ final class ClampLoadPremises {
             case CROSS_THREADED -> "the torque to have clamped";
             case STRIPPING -> "the thread to hold";
             case ANGLE_SLIP, ANGLE_JUMP, TORQUE_DROP -> "every recorded degree to have stretched the bolt";
-            case SENSOR_SATURATED, TRUNCATED, TOO_FEW_SAMPLES -> "the whole curve to be recorded";
+            case SENSOR_SATURATED, TRUNCATED -> "the whole curve to be recorded";
             case NOT_SEATED,
                     SNUG_TORQUE_OUTSIDE,
                     TURN_SHORT,
@@ -61,6 +62,7 @@ final class ClampLoadPremises {
                     DUPLICATED_RECORDING,
                     REPEATED_ATTEMPT,
                     NO_ELASTIC_LINE,
+                    TOO_FEW_SAMPLES,
                     FEATURE_MISSING -> "";
         };
     }

@@ -101,9 +101,6 @@ public final class ClampLoadEstimate {
         if (!signature.end().torqueNm().isFound() || !signature.end().angleDeg().isFound()) {
             return "no final point: " + signature.end().torqueNm().whyMissing();
         }
-        if (signature.marks().endsRunning()) {
-            return "the recording ends before the tightening does";
-        }
         return signature.onset().endState() == EndState.UNKNOWN
                 ? "the curve does not say whether the bolt is past its knee"
                 : "";

@@ -17,6 +17,8 @@ import java.util.stream.LongStream;
 import org.apache.commons.statistics.distribution.BetaDistribution;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.joint.window.JointSpecification;
@@ -24,6 +26,7 @@ import org.tautlog.line.Fault;
 import org.tautlog.line.FenwaterEngine;
 import org.tautlog.line.SimulatedLine;
 import org.tautlog.line.SimulatedTightening;
+import org.tautlog.trace.Trace;
 
 /**
  * How often the true clamp load lies within the bounds of its estimate, fault by fault, on the simulated line, which alone
@@ -95,6 +98,29 @@ class ClampLoadCoverageTest {
             assertTrue(count.estimated >= 0.85 * count.tightenings, fault.word() + ' ' + count);
         }
         assertEquals(count(Fault.NONE).tightenings, count(Fault.NONE).estimated);
+    }
+
+    /** Coarse sampling may leave a turn open and a fault unseen; what it leaves of an estimate must still hold the truth. */
+    @ParameterizedTest(name = "about {0} samples")
+    @ValueSource(ints = {50, 100, 200, 400})
+    void thinned_recordings_keep_true_bounds(int samples) {
+        int sound = 0;
+        int estimated = 0;
+        for (var done : SimulatedLine.of(ENGINES, FIRST_SEED).tightenings().toList()) {
+            var trace = done.trace();
+            var thinned = new Trace(trace.identity(), trace.source(), Thinned.byCount(trace.curve(), samples));
+            var load = Judge.judge(thinned, SPECIFICATION).signature().clampLoad();
+            sound += done.truth().fault() == Fault.NONE ? 1 : 0;
+            if (load.loadKN().isFound()) {
+                estimated += done.truth().fault() == Fault.NONE ? 1 : 0;
+                double trueKN = done.truth().clampLoadKN();
+                assertTrue(
+                        load.lowKN().number() <= trueKN
+                                && trueKN <= load.highKN().number(),
+                        done.truth() + " " + load);
+            }
+        }
+        assertTrue(estimated >= 0.25 * sound, estimated + " of " + sound + " have an estimate");
     }
 
     @Test

@@ -183,16 +183,6 @@ class ClampLoadTest {
         }
     }
 
-    @Test
-    void a_recording_that_breaks_off_gives_no_load_and_says_why() {
-        for (var one : of(Fault.TRUNCATED)) {
-            assertEquals(
-                    "the recording ends before the tightening does",
-                    one.load().loadKN().whyMissing());
-            assertEquals(ClampLoad.Basis.NONE, one.load().basis());
-        }
-    }
-
     /** Shares added in squares, by hand: 4, 2.5, 2.5 with 2.5 or 5 percent; two standard deviations either side. */
     @ParameterizedTest
     @CsvSource({"ELASTIC,0.1179", "ONSET_ZONE,0.1463", "PLASTIC,0.1463"})
