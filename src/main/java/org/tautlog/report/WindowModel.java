@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.tautlog.joint.study.Driver;
 import org.tautlog.joint.study.Quantity;
 import org.tautlog.joint.study.Spread;
@@ -26,6 +27,7 @@ final class WindowModel {
     private static final double LEAST_SHARE = 0.005;
 
     private static final double LEAST_EFFECT_N = 5;
+    private static final Pattern NUMBER_WITH_UNIT = Pattern.compile("(\\d) (kN|N·m|MPa|%|deg|mm|µm|K)(?!\\w)");
 
     private WindowModel() {}
 
@@ -83,7 +85,7 @@ final class WindowModel {
     /** A number and its unit stay on one line. */
     private static List<String> unbroken(List<String> sentences) {
         return sentences.stream()
-                .map(sentence -> sentence.replace(" kN", "\u00a0kN").replace(" %", "\u00a0%"))
+                .map(sentence -> NUMBER_WITH_UNIT.matcher(sentence).replaceAll("$1\u00a0$2"))
                 .toList();
     }
 

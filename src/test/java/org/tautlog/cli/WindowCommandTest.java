@@ -81,7 +81,7 @@ class WindowCommandTest {
         assertEquals(0, run.exitCode(), run.toString());
         assertTrue(run.out().contains("  No. What does not fit: further stretch."), run.out());
         assertTrue(run.out().contains(words), run.out());
-        var page = Files.readString(folder.resolve("window.html"));
+        var page = Files.readString(folder.resolve("window.html")).replace('\u00a0', ' ');
         assertTrue(page.contains("No. What does not fit: further stretch."), "in the answers");
         assertTrue(page.contains(words), "with the numbers");
         var json = CommandLineRun.of("window", file.toString(), "--draws", "1000", "--json")
