@@ -58,6 +58,29 @@ class TidyTest {
     }
 
     @Test
+    void specifications_keep_the_order_of_their_first_use_whatever_the_clock_and_tidying_do() throws IOException {
+        var archive = Archive.create(folder);
+        var versions = List.of("7", "2", "9", "4", "1", "8");
+        for (var version : versions) {
+            take(archive, "monday.csv", 1, 1, specification(version));
+        }
+        assertEquals(versions, versions(archive), "all of one second");
+        archive.tidy(STAMP);
+        assertEquals(versions, versions(archive), "merged");
+        take(archive, "monday.csv", 1, 1, specification("3"));
+        archive.tidy(STAMP);
+        assertEquals("3", versions(archive).get(versions.size()), "merged again");
+    }
+
+    private static List<String> versions(Archive archive) throws IOException {
+        try (var query = archive.query()) {
+            return query.specifications().value().orElseThrow().stream()
+                    .map(SpecificationUsed::version)
+                    .toList();
+        }
+    }
+
+    @Test
     void what_a_dead_writer_left_is_named_and_cleared_and_a_living_one_left_alone() throws IOException {
         var archive = Archive.create(folder);
         take(archive, "monday.csv", 1, 1);
