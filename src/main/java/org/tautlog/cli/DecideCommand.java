@@ -7,8 +7,10 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tautlog.archive.Archive;
+import org.tautlog.archive.KeptDecision;
 import org.tautlog.archive.ledger.Decision;
 import org.tautlog.archive.ledger.DecisionAction;
+import org.tautlog.report.ArchiveJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -55,6 +57,9 @@ final class DecideCommand implements Callable<Integer>, Help.Judging {
     @Mixin
     private ArchiveOption archive = new ArchiveOption();
 
+    @Option(names = "--json", description = "One JSON object to the standard output, and nothing else.")
+    private boolean json;
+
     @Spec
     private CommandSpec spec;
 
@@ -64,17 +69,19 @@ final class DecideCommand implements Callable<Integer>, Help.Judging {
         var kept = archive.open();
         refuseUnknown(kept);
         var decided = kept.decide(decision, ArchiveOption.stamp());
-        spec.commandLine()
-                .getOut()
-                .println(String.format(
-                        Locale.ROOT,
-                        "entry %d: %s%s %s, by %s",
-                        decided.entry(),
-                        Terminal.harmless(serial),
-                        bolt.isEmpty() ? "" : " bolt " + Terminal.harmless(bolt),
-                        decision.action().word(),
-                        Terminal.harmless(by)));
+        spec.commandLine().getOut().println(json ? ArchiveJson.of(decided) : sentence(decided));
         return ExitCode.ALL_CONFORMING.number();
+    }
+
+    private String sentence(KeptDecision decided) {
+        return String.format(
+                Locale.ROOT,
+                "entry %d: %s%s %s, by %s",
+                decided.entry(),
+                Terminal.harmless(serial),
+                bolt.isEmpty() ? "" : " bolt " + Terminal.harmless(bolt),
+                decided.decision().action().word(),
+                Terminal.harmless(by));
     }
 
     private Decision decision() {

@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.tautlog.archive.Imported;
+import org.tautlog.report.ArchiveJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Judges logs and keeps traces and verdicts in an archive. */
@@ -29,6 +31,9 @@ final class ImportCommand implements Callable<Integer>, Help.Judging {
     @Mixin
     private ArchiveOption archive = new ArchiveOption();
 
+    @Option(names = "--json", description = "One JSON object to the standard output, and nothing else.")
+    private boolean json;
+
     @Spec
     private CommandSpec spec;
 
@@ -36,7 +41,12 @@ final class ImportCommand implements Callable<Integer>, Help.Judging {
     public Integer call() throws IOException {
         var line = spec.commandLine();
         var result = ImportRun.run(inputs.request(), archive.create(), ArchiveOption.stamp(), line.getErr());
-        line.getOut().println(sentence(result.imported()));
+        line.getOut()
+                .println(
+                        json
+                                ? ArchiveJson.of(
+                                        result.imported(), result.read().problems())
+                                : sentence(result.imported()));
         return ExitCode.ofReading(result.read()).number();
     }
 

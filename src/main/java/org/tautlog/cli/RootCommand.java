@@ -19,6 +19,7 @@ import picocli.CommandLine.ScopeType;
             EngineCommand.class,
             ContainCommand.class,
             CompareCommand.class,
+            RejudgeCommand.class,
             ChartCommand.class,
             CapabilityCommand.class,
             GaugeCommand.class,

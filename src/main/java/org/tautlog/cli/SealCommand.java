@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.tautlog.archive.ledger.SealKeys;
+import org.tautlog.report.ArchiveJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -37,6 +38,9 @@ final class SealCommand implements Callable<Integer> {
     @Option(names = "--by", paramLabel = "NAME", required = true, description = "Who seals.")
     private String by = "";
 
+    @Option(names = "--json", description = "One JSON object to the standard output, and nothing else.")
+    private boolean json;
+
     @Spec
     private CommandSpec spec;
 
@@ -44,7 +48,12 @@ final class SealCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         var privateKey = SealKeys.privateKey(Files.readString(key));
         var text = archive.open().seal(privateKey, by, ArchiveOption.stamp());
-        spec.commandLine().getOut().println("sealed: " + text + ", its signature beside it; keep copies elsewhere");
+        spec.commandLine()
+                .getOut()
+                .println(
+                        json
+                                ? ArchiveJson.ofSeal(text.toString(), by)
+                                : "sealed: " + text + ", its signature beside it; keep copies elsewhere");
         return ExitCode.ALL_CONFORMING.number();
     }
 }

@@ -2,9 +2,13 @@ package org.tautlog.cli;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
+import org.tautlog.archive.Tidied;
+import org.tautlog.report.ArchiveJson;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Merges small batches of an archive and clears what dead runs left. */
@@ -20,13 +24,24 @@ final class TidyCommand implements Callable<Integer> {
     @Mixin
     private ArchiveOption archive = new ArchiveOption();
 
+    @Option(names = "--json", description = "One JSON object to the standard output, and nothing else.")
+    private boolean json;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() throws IOException {
         var tidied = archive.open().tidy(ArchiveOption.stamp());
-        var line = spec.commandLine();
+        if (json) {
+            spec.commandLine().getOut().println(ArchiveJson.of(tidied));
+        } else {
+            print(tidied, spec.commandLine());
+        }
+        return (tidied.problems().isEmpty() ? ExitCode.ALL_CONFORMING : ExitCode.NOT_ALL_CONFORMING).number();
+    }
+
+    private static void print(Tidied tidied, CommandLine line) {
         tidied.problems().forEach(problem -> line.getErr().println(Terminal.harmless(problem.sentence())));
         tidied.cleared().forEach(name -> line.getOut().println("cleared " + name));
         if (tidied.entered() > 0) {
@@ -35,6 +50,5 @@ final class TidyCommand implements Callable<Integer> {
                             + " whose run was killed");
         }
         line.getOut().println("merged " + Counted.of(tidied.merged(), "batch") + " into " + tidied.into());
-        return (tidied.problems().isEmpty() ? ExitCode.ALL_CONFORMING : ExitCode.NOT_ALL_CONFORMING).number();
     }
 }

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.tautlog.archive.SealCheck;
 import org.tautlog.archive.Verification;
 import org.tautlog.archive.ledger.SealKeys;
+import org.tautlog.report.ArchiveJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -51,6 +52,9 @@ final class VerifyCommand implements Callable<Integer> {
             description = "Text of a seal kept elsewhere, its signature beside it; may be repeated.")
     private List<Path> seals = List.of();
 
+    @Option(names = "--json", description = "One JSON object to the standard output, and nothing else.")
+    private boolean json;
+
     @Spec
     private CommandSpec spec;
 
@@ -62,7 +66,11 @@ final class VerifyCommand implements Callable<Integer> {
         var verification = key == null
                 ? archive.open().verify()
                 : archive.open().verify(SealKeys.publicKey(Files.readString(key)), seals);
-        print(verification);
+        if (json) {
+            spec.commandLine().getOut().println(ArchiveJson.of(verification));
+        } else {
+            print(verification);
+        }
         return (verification.isWhole() ? ExitCode.ALL_CONFORMING : ExitCode.NOT_ALL_CONFORMING).number();
     }
 

@@ -10,6 +10,7 @@
  * {@link org.tautlog.report.ComparisonCsv} (what another specification would change),
  * {@link org.tautlog.report.ContainmentPage}, {@link org.tautlog.report.ContainmentAnswers},
  * {@link org.tautlog.report.ContainmentCsv} and {@link org.tautlog.report.ContainmentJson} (which engines a cause may have touched),
+ * {@link org.tautlog.report.ArchiveJson} (what happened to an archive),
  * {@link org.tautlog.report.WindowPage}, {@link org.tautlog.report.WindowText}, {@link org.tautlog.report.WindowJson} and
  * {@link org.tautlog.report.WindowAnswers} (a window study),
  * {@link org.tautlog.report.Provenance}, {@link org.tautlog.report.Evidence}, {@link org.tautlog.report.SafetyNote}.

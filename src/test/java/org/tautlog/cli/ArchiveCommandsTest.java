@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -114,6 +116,69 @@ class ArchiveCommandsTest {
         assertEquals(4, run.exitCode());
         assertTrue(run.err().contains("there is no archive "), run.err());
         assertFalse(run.err().contains("Exception"), run.err());
+    }
+
+    @Test
+    void judging_again_adds_verdicts_and_keeps_the_earlier_ones() throws IOException {
+        var archive = imported();
+        var stated = Files.readString(folder.resolve("logs/joint.toml"));
+        var next = folder.resolve("joint-4.toml");
+        Files.writeString(
+                next, stated.replace("version = \"3\"", "version = \"4\"").replaceFirst("low = 345.0", "low = 364.0"));
+        var judged = CommandLineRun.of("rejudge", next.toString(), "--archive", archive);
+        assertEquals(0, judged.exitCode(), judged.toString());
+        assertTrue(judged.out().contains("2 verdicts by Fenwater main through-bolt version 4"), judged.out());
+        var again = CommandLineRun.of("rejudge", next.toString(), "--archive", archive);
+        assertTrue(again.out().contains("nothing new"), again.out());
+        var dossier = new ObjectMapper()
+                .readTree(CommandLineRun.of("engine", "FW-000001", "--archive", archive, "--json")
+                        .out());
+        var said = dossier.at("/positions/0/attempts/0/said");
+        assertEquals(2, said.size(), said.toString());
+        assertEquals("conforming", said.at("/0/verdict").textValue());
+        assertEquals("nonconforming", said.at("/1/verdict").textValue());
+        assertEquals(0, CommandLineRun.of("verify", "--archive", archive).exitCode());
+    }
+
+    @Test
+    void a_version_that_judged_before_with_other_contents_is_refused() throws IOException {
+        var archive = imported();
+        var other = folder.resolve("other.toml");
+        Files.writeString(
+                other, Files.readString(folder.resolve("logs/joint.toml")).replaceFirst("low = 345.0", "low = 346.0"));
+        var run = CommandLineRun.of("rejudge", other.toString(), "--archive", archive);
+        assertEquals(4, run.exitCode(), run.toString());
+        assertTrue(run.err().contains("give the changed file a new version"), run.err());
+    }
+
+    @Test
+    void programs_read_what_happened_to_an_archive_as_json() throws Exception {
+        var log = MadeLogs.good(folder.resolve("logs")).toString();
+        var archive = folder.resolve("evidence").toString();
+        var kept = json("import", log, "--archive", archive, "--json");
+        assertEquals(2, kept.get("traces").intValue());
+        assertEquals(64, kept.at("/newSources/0/sha256").textValue().length());
+        var again = json("import", log, "--archive", archive, "--json");
+        assertEquals("", again.get("batch").textValue());
+        assertEquals(1, again.get("knownSources").size());
+        var decided = json(
+                "decide", "FW-000001", "accept", "--archive", archive, "--by", "A \"B\"", "--reason", "=1\n", "--json");
+        assertEquals("=1\n", decided.get("reason").textValue());
+        var keys = KeyPairGenerator.getInstance("Ed25519").generateKeyPair();
+        var privateKey = pem("PRIVATE KEY", keys.getPrivate().getEncoded());
+        var sealed = json("seal", "--archive", archive, "--key", privateKey, "--by", "Q. Auditor", "--json");
+        assertTrue(Files.exists(Path.of(sealed.get("file").textValue())), sealed.toString());
+        var verified = json("verify", "--archive", archive, "--json");
+        assertTrue(verified.get("whole").booleanValue(), verified.toString());
+        assertEquals("not-checked", verified.at("/seals/0/signed").textValue());
+        assertEquals(
+                0, json("tidy", "--archive", archive, "--json").get("problems").size());
+    }
+
+    private static JsonNode json(String... words) throws IOException {
+        var run = CommandLineRun.of(words);
+        assertEquals(0, run.exitCode(), run.toString());
+        return new ObjectMapper().readTree(run.out());
     }
 
     private String imported() throws IOException {
