@@ -22,9 +22,27 @@ final class ArchivedShiftInputs {
     @Option(names = "--to", paramLabel = "TIME", description = "Of the archive, before this time (ISO 8601).")
     private @Nullable OffsetDateTime to;
 
+    @Option(
+            names = "--shift",
+            paramLabel = "SHIFT",
+            description = "Of the archive, this shift: its name in the calendar and the day on which it begins.")
+    private String shift = "";
+
+    @Option(
+            names = "--calendar",
+            paramLabel = "FILE",
+            description = "The shift calendar (TOML: zone, and a [[shift]] with name, from and to for each).")
+    private @Nullable Path calendar;
+
     boolean given(LogInputs logs) {
-        if (folder == null && (from != null || to != null || !station.isEmpty())) {
-            throw Refusal.wrongUse("--station, --from and --to pick from an archive; name it with --archive DIR");
+        boolean timed = from != null || to != null;
+        if (folder == null && (timed || !station.isEmpty() || !shift.isEmpty() || calendar != null)) {
+            throw Refusal.wrongUse("--station, --from, --to, --shift and --calendar pick from an archive;"
+                    + " name it with --archive DIR");
+        }
+        if (shift.isEmpty() != (calendar == null) || timed && calendar != null) {
+            throw Refusal.wrongUse(
+                    "name --calendar FILE and --shift \"NAME DATE\" together, or --from and --to without them");
         }
         if (folder != null && logs.given()) {
             throw Refusal.wrongUse("both LOGS and --archive are named; name one of them");
@@ -37,10 +55,15 @@ final class ArchivedShiftInputs {
     }
 
     JudgementFilter filter() {
-        return JudgementFilter.everything().stream(station, "", "").between(from, to);
+        var all = JudgementFilter.everything().stream(station, "", "");
+        if (calendar == null) {
+            return all.between(from, to);
+        }
+        var span = CalendarShift.of(calendar, shift);
+        return all.between(span.from(), span.before());
     }
 
     String words() {
-        return "archive " + folder;
+        return "archive " + folder + (shift.isEmpty() ? "" : ", shift " + shift + " of " + calendar);
     }
 }

@@ -28,10 +28,10 @@ final class RejudgeRun {
                     ? "nothing new: " + by + " judged all of it already"
                     : String.format(
                             Locale.ROOT,
-                            "kept in %s as batch %s: %d verdicts by %s; the earlier ones stay",
+                            "kept in %s as batch %s: %s by %s; the earlier ones stay",
                             archive,
                             imported.batch(),
-                            imported.judgements(),
+                            Counted.of(imported.judgements(), "verdict"),
                             by);
         }
     }

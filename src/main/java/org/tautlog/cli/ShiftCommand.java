@@ -27,7 +27,8 @@ import picocli.CommandLine.Spec;
             "  tautlog shift logs/",
             "  tautlog shift tuesday/ --previous monday/verdicts.csv",
             "  tautlog shift S40-early.csv S50-early.csv --spec joint.toml --out monday/",
-            "  tautlog shift --archive evidence/ --from 2026-03-17T06:00+01:00 --to 2026-03-17T14:00+01:00"
+            "  tautlog shift --archive evidence/ --from 2026-03-17T06:00+01:00 --to 2026-03-17T14:00+01:00",
+            "  tautlog shift --archive evidence/ --calendar shifts.toml --shift \"early 2026-03-17\""
         },
         mixinStandardHelpOptions = true)
 final class ShiftCommand implements Callable<Integer>, Help.Judging {

@@ -38,6 +38,55 @@ class ShiftOfArchiveTest {
     }
 
     @Test
+    void a_shift_of_the_calendar_is_picked_in_local_time() throws IOException {
+        var archive = ArchivedShift.simulated(folder);
+        var calendar = folder.resolve("shifts.toml");
+        Files.writeString(calendar, """
+                zone = "Europe/Berlin"
+                [[shift]]
+                name = "early"
+                from = "06:00"
+                to = "06:15"
+                [[shift]]
+                name = "rest of it"
+                from = "06:15"
+                to = "06:00"
+                """);
+        var early = ofCalendar(archive, calendar, "early 2026-03-17");
+        var rest = ofCalendar(archive, calendar, "rest of it 2026-03-17");
+        int first = tightenings(early);
+        assertTrue(first > 0 && first < 48, early.toString());
+        assertEquals(48, first + tightenings(rest), "each tightening in one shift");
+        assertEquals(3, ofCalendar(archive, calendar, "early 2026-03-18").exitCode());
+        var unknown = ofCalendar(archive, calendar, "late 2026-03-17");
+        assertEquals(2, unknown.exitCode());
+        assertTrue(unknown.err().contains("knows no shift 'late'; there are early, rest of it"), unknown.err());
+        assertTrue(ofCalendar(archive, calendar, "early").err().contains("as \"early 2026-02-03\""));
+        assertEquals(
+                2,
+                CommandLineRun.of("shift", "--archive", archive, "--shift", "early 2026-03-17")
+                        .exitCode());
+    }
+
+    private CommandLineRun ofCalendar(String archive, Path calendar, String shift) {
+        return CommandLineRun.of(
+                "shift",
+                "--archive",
+                archive,
+                "--calendar",
+                calendar.toString(),
+                "--shift",
+                shift,
+                "--no-pdf",
+                "--out",
+                out("e"));
+    }
+
+    private static int tightenings(CommandLineRun run) {
+        return Integer.parseInt(run.out().split(" ", 2)[0]);
+    }
+
+    @Test
     void logs_and_archive_together_are_wrong_use() {
         assertEquals(2, CommandLineRun.of("shift", "logs", "--archive", "x").exitCode());
         assertEquals(2, CommandLineRun.of("shift", "--station", "S40").exitCode());
