@@ -89,7 +89,8 @@ class CalendarFileTest {
         assertTrue(
                 told.get(0).startsWith("shifts.toml:1:1 (zone): zone is 'Berlin'; a time zone is written as"),
                 told.toString());
-        assertTrue(told.stream().anyMatch(one -> one.contains(":8:1 (shift[2].from): from is '2 pm'")), told.toString());
+        assertTrue(
+                told.stream().anyMatch(one -> one.contains(":8:1 (shift[2].from): from is '2 pm'")), told.toString());
         assertTrue(
                 told.stream().anyMatch(one -> one.contains("(shift[3].title): 'title' is not a key")), told.toString());
     }
