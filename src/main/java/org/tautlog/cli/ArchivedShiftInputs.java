@@ -40,7 +40,7 @@ final class ArchivedShiftInputs {
             throw Refusal.wrongUse("--station, --from, --to, --shift and --calendar pick from an archive;"
                     + " name it with --archive DIR");
         }
-        if (shift.isEmpty() != (calendar == null) || timed && calendar != null) {
+        if (shift.isEmpty() != (calendar == null) || (timed && calendar != null)) {
             throw Refusal.wrongUse(
                     "name --calendar FILE and --shift \"NAME DATE\" together, or --from and --to without them");
         }
