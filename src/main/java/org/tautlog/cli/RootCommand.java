@@ -28,6 +28,7 @@ import picocli.CommandLine.ScopeType;
             VerifyCommand.class,
             SealCommand.class,
             TidyCommand.class,
+            SchemaCommand.class,
             SimulateCommand.class
         })
 final class RootCommand {

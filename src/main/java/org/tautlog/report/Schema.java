@@ -1,0 +1,49 @@
+package org.tautlog.report;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Optional;
+
+/** The JSON that the program writes, each kind described by a JSON Schema (draft 2020-12). */
+public enum Schema {
+    /** What {@link JudgementJson} writes: one tightening. */
+    JUDGEMENT,
+    /** What {@link ShiftJson} writes. */
+    SHIFT,
+    /** What {@link DossierJson} writes. */
+    ENGINE,
+    /** What {@link ContainmentJson} writes. */
+    CONTAINMENT,
+    /** What {@link ArchiveJson} writes. */
+    ARCHIVE;
+
+    /**
+     * A schema by its word.
+     *
+     * @param word the word
+     * @return the schema; empty where there is none of that word
+     */
+    public static Optional<Schema> parse(String word) {
+        return Arrays.stream(values()).filter(one -> one.word().equals(word)).findFirst();
+    }
+
+    /** {@return the word of this schema, as its file is named} */
+    public String word() {
+        return Word.of(this);
+    }
+
+    /** {@return the text of the schema} */
+    public String text() {
+        var file = "schema/" + word() + ".schema.json";
+        try (var stream = Schema.class.getResourceAsStream(file)) {
+            if (stream == null) {
+                throw new IllegalStateException("the program was packed without " + file);
+            }
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
