@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -29,18 +30,23 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
     Result processes(String value, Map<String, List<CsvRow>> groups) {
         var options = CapabilityOptions.withDefaults();
         var studies = new LinkedHashMap<String, Answer<Capability>>();
-        groups.forEach((name, rows) -> studies.put(
-                name,
-                subgroup == null
-                        ? CapabilityStudy.process(values(rows), spec, options)
-                        : CapabilityStudy.process(subgroups(rows), spec, options)));
+        var notes = new LinkedHashMap<String, List<String>>();
+        groups.forEach((name, rows) -> {
+            notes.put(name, notes(rows));
+            studies.put(
+                    name,
+                    subgroup == null
+                            ? CapabilityStudy.process(values(rows), spec, options)
+                            : CapabilityStudy.process(subgroups(rows), spec, options));
+        });
         return result(
                 studies,
+                notes,
                 value,
                 "process capability",
                 this::add,
                 Capability::stability,
-                CapabilityJson.processes(value, rejected, studies));
+                CapabilityJson.processes(value, rejected, studies, notes));
     }
 
     Result machines(String value, Map<String, List<CsvRow>> groups) {
@@ -49,6 +55,7 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
                 studies.put(name, CapabilityStudy.machine(values(rows), spec, CapabilityOptions.withDefaults())));
         return result(
                 studies,
+                Map.of(),
                 value,
                 "machine capability",
                 this::add,
@@ -58,6 +65,7 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
 
     private <T> Result result(
             Map<String, Answer<T>> studies,
+            Map<String, List<String>> notes,
             String value,
             String title,
             BiConsumer<List<String>, T> words,
@@ -70,6 +78,7 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
                     .ifPresentOrElse(
                             study -> words.accept(lines, study),
                             () -> lines.add("  no study: " + answer.whyMissing().orElse("")));
+            notes.getOrDefault(name, List.of()).forEach(note -> lines.add("  note: " + note));
         });
         boolean calm = studies.values().stream()
                 .allMatch(answer -> answer.found()
@@ -163,7 +172,7 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
     }
 
     private double[][] subgroups(List<CsvRow> rows) {
-        var size = subgroup == null ? java.util.OptionalInt.empty() : TableInputs.size(subgroup);
+        var size = size();
         if (size.isPresent() && size.getAsInt() < 2) {
             throw Refusal.wrongUse("a subgroup of " + size.getAsInt() + " has no spread; it holds at least 2 values");
         }
@@ -178,5 +187,19 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
             groups.values().removeIf(members -> members.size() < size.getAsInt());
         }
         return groups.values().stream().map(CapabilityStudying::values).toArray(double[][]::new);
+    }
+
+    /** Values that fill no subgroup are left out of the study, and it says so. */
+    private List<String> notes(List<CsvRow> rows) {
+        var size = size();
+        int rest = size.isPresent() && size.getAsInt() > 1 ? rows.size() % size.getAsInt() : 0;
+        return rest == 0
+                ? List.of()
+                : List.of("the last " + rest + (rest == 1 ? " value fills" : " values fill") + " no subgroup of "
+                        + size.getAsInt() + " and " + (rest == 1 ? "is" : "are") + " not studied");
+    }
+
+    private OptionalInt size() {
+        return subgroup == null ? OptionalInt.empty() : TableInputs.size(subgroup);
     }
 }

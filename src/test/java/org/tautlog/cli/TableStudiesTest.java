@@ -112,6 +112,25 @@ class TableStudiesTest {
     }
 
     @Test
+    void values_that_fill_no_subgroup_are_named() throws IOException {
+        var text = new StringBuilder("x\n");
+        var random = new java.util.Random(4);
+        for (int i = 0; i < 62; i++) text.append(100 + random.nextGaussian()).append('\n');
+        var words = new String[] {
+            "capability", table(text.toString()), "--value", "x", "--low", "95", "--high", "105", "--subgroup", "5"
+        };
+        var run = CommandLineRun.of(words);
+        assertTrue(run.out().contains("n = 60"), run.out() + run.err());
+        assertTrue(run.out().contains("the last 2 values fill no subgroup of 5 and are not studied"), run.out());
+        var json = CommandLineRun.of(java.util.stream.Stream.concat(
+                        java.util.Arrays.stream(words), java.util.stream.Stream.of("--json"))
+                .toArray(String[]::new));
+        assertTrue(json.out().contains("\"notes\":[\"the last 2 values fill no subgroup of 5"), json.out());
+        words[9] = "31";
+        assertFalse(CommandLineRun.of(words).out().contains("note:"));
+    }
+
+    @Test
     void wrong_words_are_refused() throws IOException {
         var file = table("x\n1\n2\n3\n");
         assertEquals(

@@ -1,6 +1,7 @@
 package org.tautlog.report.study;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Map;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.capability.Capability;
@@ -20,10 +21,15 @@ public final class CapabilityJson {
      * @param value the column studied
      * @param rejectedRows how many rows of the file could not be used
      * @param groups the study of each group by its name
+     * @param notes what a reader must know of a group beside its study, by the group's name
      * @return one JSON object without a line end
      */
-    public static String processes(String value, int rejectedRows, Map<String, Answer<Capability>> groups) {
-        return all("process", value, rejectedRows, groups, (node, study) -> {
+    public static String processes(
+            String value,
+            int rejectedRows,
+            Map<String, Answer<Capability>> groups,
+            Map<String, List<String>> notes) {
+        return all("process", value, rejectedRows, groups, notes, (node, study) -> {
             node.put("n", study.n());
             node.put("mean", Nodes.number(study.mean()));
             node.put("shortTermDeviation", Nodes.number(study.shortSigma()));
@@ -46,7 +52,7 @@ public final class CapabilityJson {
      * @return one JSON object without a line end
      */
     public static String machines(String value, int rejectedRows, Map<String, Answer<MachineCapability>> groups) {
-        return all("machine", value, rejectedRows, groups, (node, study) -> {
+        return all("machine", value, rejectedRows, groups, Map.of(), (node, study) -> {
             node.put("n", study.n());
             node.put("mean", Nodes.number(study.mean()));
             node.put("overallDeviation", Nodes.number(study.sd()));
@@ -62,6 +68,7 @@ public final class CapabilityJson {
             String value,
             int rejectedRows,
             Map<String, Answer<T>> groups,
+            Map<String, List<String>> notes,
             java.util.function.BiConsumer<ObjectNode, T> fill) {
         var root = Nodes.object();
         root.put("study", kind);
@@ -74,6 +81,8 @@ public final class CapabilityJson {
                     .ifPresentOrElse(
                             found -> fill.accept(node, found),
                             () -> node.put("whyMissing", answer.whyMissing().orElse("")));
+            var said = node.putArray("notes");
+            notes.getOrDefault(name, List.of()).forEach(said::add);
         });
         return Nodes.text(root);
     }
