@@ -17,6 +17,7 @@ import org.tautlog.spc.Sample;
 import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.ChartKind;
 import org.tautlog.spc.chart.IndividualsChart;
+import org.tautlog.spc.chart.IndividualsOptions;
 import org.tautlog.spc.chart.PhaseOne;
 import org.tautlog.spc.chart.PhaseOneLoop;
 import org.tautlog.spc.chart.Removed;
@@ -40,6 +41,9 @@ import org.tautlog.spc.timeweighted.RunLength;
  *       farthest one, and sums on the side of the largest one, give a signal.
  *   <li>Two streams: their differences mirror each other, so a signal names both sides of one fact.
  *   <li>Equal extremes, as rounding makes them, end a run.
+ *   <li>Where a stream's differences resemble the ones before (their lag-1 autocorrelation r, all streams together, lies above
+ *       its noise bound), sums are scaled by sqrt((1 + r) / (1 - r)) and runs must be (1 + r) / (1 - r) times as long; where its
+ *       values do, streamSigma is divided by sqrt(1 - r). ownSigma is that of all values and needs nothing.
  *   <li>A sum signals once, when it crosses; a run once, when it is long enough.
  * </ul>
  *
@@ -200,7 +204,11 @@ public record StreamsChart(StreamsLimits limits, Chart common, List<StreamPoint>
         if (freedom < 1)
             return Answer.missing(Reason.TOO_FEW, "too few times at which two streams were seen to compare them");
         double ownSigma = Math.sqrt(own / freedom);
-        double streamSigma = movingRangeSigma(table, use);
+        boolean widen = options.common().neighbours() == IndividualsOptions.Neighbours.WIDEN;
+        var neighbours = StreamNeighbours.ofDifferences(table, fit, use);
+        double factor = widen ? neighbours.meanFactor() : 1;
+        double streamSigma = movingRangeSigma(table, use)
+                * (widen ? StreamNeighbours.ofValues(table, use).movingRangeFactor() : 1);
         if (!(ownSigma > Sample.LEAST_SPREAD && streamSigma > Sample.LEAST_SPREAD))
             return Answer.missing(Reason.NO_SPREAD, "the streams do not differ from one another in their movement");
         double level = IntStream.range(0, table.streams())
@@ -225,9 +233,11 @@ public record StreamsChart(StreamsLimits limits, Chart common, List<StreamPoint>
                         ownSigma,
                         streamSigma,
                         familyWidth(streams, options.falseAlarm()),
-                        longestRun(streams, options.falseAlarm()),
+                        (int) Math.ceil(longestRun(streams, options.falseAlarm()) * factor * factor),
                         cusumDecision(streams, options.falseAlarm()),
-                        counted));
+                        factor,
+                        counted,
+                        neighbours));
     }
 
     private static double movingRangeSigma(StreamTable table, BitSet use) {

@@ -2,6 +2,7 @@ package org.tautlog.spc.stream;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.spc.Autocorrelation;
 import org.tautlog.spc.chart.IndividualsLimits;
 
 /**
@@ -10,11 +11,14 @@ import org.tautlog.spc.chart.IndividualsLimits;
  * @param centres centre of each stream by column; null for a stream that had too few values to be charted
  * @param common limits for the mean of the streams, each less its own centre, on the level of the mean centre
  * @param ownSigma standard deviation of a stream about the common movement, above 0
- * @param streamSigma standard deviation of a stream from time to time, the common movement included, above 0
+ * @param streamSigma standard deviation of a stream from time to time, the common movement included, above 0; widened
+ *     where a stream resembles itself from time to time
  * @param familyWidth distance of the group and own limits in their standard deviations, all streams allowed for
  * @param longestRun how often running one stream may be the largest, or the smallest, before it signals
- * @param cusumDecision h of the sums of one stream, in standard deviations; their k is 0.5
+ * @param cusumDecision h of the sums of one stream, in {@code sumFactor} standard deviations; their k is 0.5
+ * @param sumFactor how much wider the sums' scale is where a stream's differences resemble the ones before, at least 1
  * @param cells how many values the limits rest on
+ * @param neighbours how much a stream's differences from the mean resemble the ones before, all streams together
  */
 public record StreamsLimits(
         List<@Nullable Double> centres,
@@ -24,7 +28,9 @@ public record StreamsLimits(
         double familyWidth,
         int longestRun,
         double cusumDecision,
-        int cells) {
+        double sumFactor,
+        int cells,
+        Autocorrelation neighbours) {
     /** Checks the ranges and copies the list. */
     public StreamsLimits {
         centres = java.util.Collections.unmodifiableList(new java.util.ArrayList<>(centres));
@@ -33,6 +39,8 @@ public record StreamsLimits(
                     "sigmas are " + ownSigma + " and " + streamSigma + "; both must be above 0");
         if (!(familyWidth > 0))
             throw new IllegalArgumentException("familyWidth is " + familyWidth + "; it must be above 0");
+        if (!(sumFactor >= 1))
+            throw new IllegalArgumentException("sumFactor is " + sumFactor + "; sums are never made quicker");
     }
 
     /** {@return the columns of the streams that are left out because they had too few values} */

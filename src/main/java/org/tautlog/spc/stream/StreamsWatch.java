@@ -90,7 +90,7 @@ final class StreamsWatch {
 
     private void sums(
             int time, StreamTable table, BitSet use, double movement, int present, List<StreamSignal> signals) {
-        double sigma = limits.ownSigma() * Math.sqrt(1 - 1.0 / present);
+        double sigma = limits.ownSigma() * limits.sumFactor() * Math.sqrt(1 - 1.0 / present);
         var steps = new CusumPoint[table.streams()];
         double up = 0;
         double down = 0;

@@ -59,16 +59,25 @@ final class Draft {
         figure("upper limit" + of, point.upper());
     }
 
-    void neighbours(Autocorrelation neighbours, IndividualsOptions.Neighbours rule, boolean measured) {
-        if (!measured) return;
+    /** Says whether neighbours resemble each other, and what the limits make of it. */
+    void neighbours(String of, Autocorrelation neighbours, IndividualsOptions.Neighbours rule) {
         if (neighbours.n() == 0) {
-            note("too few values to tell whether neighbours resemble each other");
+            note("too few values to tell whether neighbours resemble each other in " + of);
         } else if (neighbours.allowed() > 0) {
-            note("neighbouring values resemble each other (lag-1 autocorrelation " + digits(neighbours.lagOne()) + "): "
+            note("in " + of + " neighbours resemble each other (lag-1 autocorrelation " + digits(neighbours.lagOne())
+                    + "): "
                     + (rule == IndividualsOptions.Neighbours.WIDEN
                             ? "limits are widened for it"
                             : "limits are not widened and will give false signals"));
         }
+    }
+
+    /** Says the same of a chart whose limits cannot be widened. */
+    void neighbours(String of, double[] series) {
+        neighbours(
+                of,
+                Autocorrelation.ofDifferences(series).found().orElse(Autocorrelation.none()),
+                IndividualsOptions.Neighbours.IGNORE);
     }
 
     void differentLimits(Chart chart) {

@@ -1,6 +1,7 @@
 package org.tautlog.spc.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +9,9 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.spc.Answer;
+import org.tautlog.spc.Autocorrelation;
 import org.tautlog.spc.Reason;
+import org.tautlog.spc.chart.ChartPoint;
 import org.tautlog.spc.chart.IndividualsChart;
 import org.tautlog.spc.chart.IndividualsLimits;
 import org.tautlog.spc.chart.PhaseOne;
@@ -90,7 +93,8 @@ public final class SeriesStudies {
                 .flatMap(basis -> IndividualsChart.chart(basis.limits, x, options.rules())
                         .map(pair -> {
                             var draft = draft(basis, x.length, places());
-                            draft.neighbours(basis.limits.neighbours(), options.neighbours(), known == null);
+                            if (known == null)
+                                draft.neighbours("the values", basis.limits.neighbours(), options.neighbours());
                             draft.lines("", pair.location().points().get(0));
                             draft.figure("standard deviation", basis.limits.sigma());
                             draft.figure("mean moving range", basis.limits.movingRangeCentre());
@@ -109,9 +113,7 @@ public final class SeriesStudies {
                         stated -> Answer.of(EwmaLimits.of(stated, options.ewma())))
                 .flatMap(basis -> EwmaChart.chart(basis.limits, x).map(chart -> {
                     var draft = draft(basis, x.length, places());
-                    if (basis.limits.inflation() > 1)
-                        draft.note("neighbouring values resemble each other: limits are widened by the factor "
-                                + Draft.digits(basis.limits.inflation()));
+                    sayNeighbours(draft, basis, x);
                     draft.lines("", chart.points().get(x.length - 1));
                     draft.figure("standard deviation", basis.limits.sigma());
                     draft.figure("weight of the newest value", basis.limits.lambda());
@@ -129,6 +131,7 @@ public final class SeriesStudies {
                         stated -> Answer.of(CusumLimits.of(stated, options.cusum())))
                 .flatMap(basis -> Cusum.of(basis.limits, x).map(sums -> {
                     var draft = draft(basis, x.length, places());
+                    sayNeighbours(draft, basis, x);
                     draft.figure("target", basis.limits.target());
                     draft.figure("slack k", basis.limits.reference());
                     draft.figure("decision value h", basis.limits.decision());
@@ -162,7 +165,8 @@ public final class SeriesStudies {
                                     .map(i -> x[i].length)
                                     .sum();
                             var draft = draft(basis, values, List.copyOf(groups.keySet()));
-                            draft.neighbours(basis.limits.neighbours(), options.neighbours(), options.known() == null);
+                            if (options.known() == null)
+                                draft.neighbours("the means", basis.limits.neighbours(), options.neighbours());
                             draft.lines("", pair.location().points().get(x.length - 1));
                             draft.lines(
                                     spread == SubgroupSpread.RANGE ? " of ranges" : " of deviations",
@@ -192,6 +196,12 @@ public final class SeriesStudies {
                 .flatMap(basis -> CountChart.chart(basis.limits, counts, amounts, options.rules())
                         .map(chart -> {
                             var draft = draft(basis, counts.length, places());
+                            if (basis.phase != null)
+                                draft.neighbours(
+                                        "the points",
+                                        chart.points().stream()
+                                                .mapToDouble(ChartPoint::value)
+                                                .toArray());
                             draft.lines("", chart.points().get(counts.length - 1));
                             draft.figure("mean rate", basis.limits.rate());
                             if (kind == StudyKind.FRACTION_LANEY || kind == StudyKind.FAULTS_PER_UNIT_LANEY)
@@ -226,6 +236,9 @@ public final class SeriesStudies {
                         .map(chart -> {
                             var draft =
                                     draft(basis, rows.size(), groups == null ? places() : List.copyOf(groups.keySet()));
+                            if (basis.phase != null)
+                                for (int j = 0; j < x[0].length; j++)
+                                    draft.neighbours("column " + (j + 1), column(x, j));
                             draft.figure("upper limit", chart.points().get(0).upper());
                             draft.figure("upper limit for new points", basis.limits.phaseTwoLimit());
                             draft.figure(
@@ -264,6 +277,21 @@ public final class SeriesStudies {
         var phase = basis.phase;
         if (phase != null) draft.removed(phase.removed());
         return draft;
+    }
+
+    /** Of the values that the limits rest on; limits that were stated or frozen have said it before. */
+    private void sayNeighbours(Draft draft, Basis<?> basis, double[] x) {
+        var phase = basis.phase;
+        if (phase == null) return;
+        var kept = phase.kept().stream().mapToDouble(i -> x[i]).toArray();
+        draft.neighbours(
+                "the values",
+                Autocorrelation.ofDifferences(kept).found().orElse(Autocorrelation.none()),
+                options.neighbours());
+    }
+
+    private static double[] column(double[][] rows, int column) {
+        return Arrays.stream(rows).mapToDouble(row -> row[column]).toArray();
     }
 
     private double[] column(int column) {

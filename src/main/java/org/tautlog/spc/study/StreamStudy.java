@@ -44,8 +44,8 @@ final class StreamStudy {
         if (frozen != null) {
             var limits = (StreamsLimits) frozen.limits();
             return StreamsChart.chart(limits, table, options.streams())
-                    .map(chart ->
-                            study(chart, layout, rows.size(), "frozen limits").study());
+                    .map(chart -> study(chart, layout, rows.size(), "frozen limits", options)
+                            .study());
         }
         return StreamsChart.phaseOne(table, options.streams())
                 .flatMap(phase -> StreamsChart.chart(phase.limits(), table, options.streams())
@@ -54,7 +54,8 @@ final class StreamStudy {
                                     chart,
                                     layout,
                                     rows.size(),
-                                    said(phase.removed().size(), phase.settled()));
+                                    said(phase.removed().size(), phase.settled()),
+                                    options);
                             for (var cell : phase.removed()) {
                                 int time = cell.index() / streams.size();
                                 draft.leftOut(new SeriesStudy.LeftOut(
@@ -95,13 +96,15 @@ final class StreamStudy {
         return new Layout(new ArrayList<>(times.values()), List.copyOf(times.keySet()), streams);
     }
 
-    private static Draft study(StreamsChart chart, Layout layout, int values, String basis) {
+    private static Draft study(StreamsChart chart, Layout layout, int values, String basis, StudyOptions options) {
         var limits = chart.limits();
         var times = chart.points().stream()
                 .map(point -> layout.times.get(point.time()))
                 .toList();
         var draft = new Draft(
                 StudyKind.STREAMS, values, times, basis, new FrozenLimits(StudyKind.STREAMS, limits, layout.streams));
+        draft.neighbours("the streams' mean", limits.common().neighbours(), options.neighbours());
+        draft.neighbours("a stream's differences from the mean", limits.neighbours(), options.neighbours());
         draft.lines(" of the mean of streams", chart.common().points().get(0));
         draft.figure("reach of deviations from own centre", limits.groupReach());
         draft.figure("reach of differences from the mean", limits.ownReach(layout.streams.size()));

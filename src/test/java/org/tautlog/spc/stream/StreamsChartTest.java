@@ -10,8 +10,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tautlog.spc.Autocorrelation;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.Simulated;
+import org.tautlog.spc.chart.IndividualsOptions;
+import org.tautlog.spc.chart.PhaseOneOptions;
 import org.tautlog.spc.timeweighted.RunLength;
 
 class StreamsChartTest {
@@ -84,6 +87,96 @@ class StreamsChartTest {
         double error = Math.sqrt((squares / runs - mean * mean) / runs);
         assertEquals(theory, mean, 3.3 * error, "average run length, theory " + theory);
         assertTrue(blamed > 0.98 * runs, blamed + " of " + runs + " name the right stream first");
+    }
+
+    /** Theory: standard normal values whose sums, of all streams and both sides, run 1 / 0.0027 times on average. */
+    @Test
+    void sums_of_streams_in_control_signal_no_oftener_than_stated() {
+        int runs = 400;
+        int signals = 0;
+        var limits = known();
+        for (int run = 0; run < runs; run++)
+            if (StreamsChart.chart(limits, streams(700_000L + run, 250, 0.7), USUAL).orThrow().signals().stream()
+                    .anyMatch(s -> ofSums(s.kind()))) signals++;
+        double theory = 1 - Math.exp(-250 * 0.0027);
+        assertTrue(signals < theory * runs + 3.3 * Math.sqrt(runs * theory * (1 - theory)), signals + " of " + runs);
+        assertTrue(signals > 0.75 * theory * runs, signals + " of " + runs + ": streams of one mean hinder each other");
+    }
+
+    /**
+     * Theory: first-order autoregressive streams of lag-1 r. Limits that allow for it may give a false signal of each kind no
+     * oftener than the one in 1000 that they state; limits that do not give several times as many.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.3", "0.6"})
+    void streams_that_resemble_themselves_give_no_more_false_signals_than_stated(double r) {
+        var learnt = alike(800_001, 3000, r);
+        var widened = StreamsChart.phaseOne(learnt, USUAL).orThrow().limits();
+        var ignoring = new StreamsOptions(
+                0.001,
+                5,
+                USUAL.common().withNeighbours(IndividualsOptions.Neighbours.IGNORE),
+                PhaseOneOptions.keepAll());
+        var plain = StreamsChart.phaseOne(learnt, ignoring).orThrow().limits();
+        assertEquals(r, widened.neighbours().lagOne(), 0.05);
+        assertEquals(Math.sqrt((1 + r) / (1 - r)), widened.sumFactor(), 0.15);
+        assertEquals(Math.hypot(1, 0.7), widened.streamSigma(), 0.08);
+        int times = 30_000;
+        var fresh = alike(800_002, times, r);
+        var calm = StreamsChart.chart(widened, fresh, USUAL).orThrow();
+        var noisy = StreamsChart.chart(plain, fresh, ignoring).orThrow();
+        for (var of : List.<java.util.function.Predicate<StreamSignal.Kind>>of(
+                StreamsChartTest::ofSums, StreamsChartTest::ofRuns, StreamsChartTest::ofGroup)) {
+            long quiet = count(calm, of);
+            assertTrue(quiet <= 0.0015 * times, quiet + " of " + times);
+            assertTrue(count(noisy, of) > 2 * quiet, count(noisy, of) + " beside " + quiet);
+        }
+    }
+
+    @Test
+    void independent_streams_are_seldom_taken_for_alike() {
+        int runs = 400;
+        int widened = 0;
+        for (int run = 0; run < runs; run++)
+            if (StreamsChart.phaseOne(streams(900_000L + run, 60, 0.7), USUAL)
+                            .orThrow()
+                            .limits()
+                            .sumFactor()
+                    > 1) widened++;
+        assertTrue(widened <= 0.09 * runs, widened + " of " + runs + ", where the noise bound lets 5 % through");
+    }
+
+    private static boolean ofSums(StreamSignal.Kind kind) {
+        return kind == StreamSignal.Kind.OWN_RISE || kind == StreamSignal.Kind.OWN_FALL;
+    }
+
+    private static boolean ofRuns(StreamSignal.Kind kind) {
+        return kind == StreamSignal.Kind.RUN_LARGEST || kind == StreamSignal.Kind.RUN_SMALLEST;
+    }
+
+    private static boolean ofGroup(StreamSignal.Kind kind) {
+        return kind == StreamSignal.Kind.GROUP_HIGH || kind == StreamSignal.Kind.GROUP_LOW;
+    }
+
+    private static long count(StreamsChart chart, java.util.function.Predicate<StreamSignal.Kind> of) {
+        return chart.signals().stream().filter(s -> of.test(s.kind())).count();
+    }
+
+    /** Streams of sigma 1, each with lag-1 autocorrelation r, on a common movement of the same. */
+    private static double[][] alike(long seed, int times, double r) {
+        var x = new double[times][STREAMS];
+        var sampler = Simulated.normal(seed);
+        double fresh = Math.sqrt(1 - r * r);
+        double common = 0;
+        var own = new double[STREAMS];
+        for (var row : x) {
+            common = r * common + fresh * sampler.sample();
+            for (int j = 0; j < STREAMS; j++) {
+                own[j] = r * own[j] + fresh * sampler.sample();
+                row[j] = 0.7 * common + own[j];
+            }
+        }
+        return x;
     }
 
     @Test
@@ -185,7 +278,9 @@ class StreamsChartTest {
                 fitted.familyWidth(),
                 fitted.longestRun(),
                 fitted.cusumDecision(),
-                fitted.cells());
+                1,
+                fitted.cells(),
+                Autocorrelation.none());
     }
 
     /** Independent streams of sigma 1 on a common movement. */
