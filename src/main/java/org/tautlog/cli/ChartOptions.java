@@ -12,6 +12,7 @@ import org.tautlog.spc.chart.PhaseOneOptions;
 import org.tautlog.spc.chart.RunRule;
 import org.tautlog.spc.study.StudyKind;
 import org.tautlog.spc.study.StudyOptions;
+import org.tautlog.spc.timeweighted.CusumOptions;
 import picocli.CommandLine.Option;
 
 /** How a chart is made, in words. */
@@ -67,6 +68,19 @@ final class ChartOptions {
             description = "cusum: the sum that gives a signal, in standard deviations (default: 5).")
     private @Nullable Double decision;
 
+    @Option(
+            names = "--head-start",
+            description = "cusum: start both sums at half the decision value, so that a process that starts off"
+                    + " target is found sooner.")
+    private boolean headStart;
+
+    @Option(
+            names = "--false-alarm",
+            paramLabel = "P",
+            description = "t2 and streams: chance of a false signal at one point (default: 0.0027, streams 0.001 for"
+                    + " each kind of signal).")
+    private @Nullable Double falseAlarm;
+
     @Option(names = "--keep-all", description = "Leave no point out of the limits, whatever it shows.")
     private boolean keepAll;
 
@@ -92,6 +106,27 @@ final class ChartOptions {
                         + Arrays.stream(StudyKind.values()).map(StudyKind::word).collect(Collectors.joining(", "))));
     }
 
+    /** An option that the chart does not know would be dropped without a word. */
+    void refuseForeign(StudyKind kind) {
+        only(weight != null, "--weight", kind, StudyKind.EWMA);
+        only(slack != null, "--slack", kind, StudyKind.CUSUM);
+        only(decision != null, "--decision", kind, StudyKind.CUSUM);
+        only(headStart, "--head-start", kind, StudyKind.CUSUM);
+        only(falseAlarm != null, "--false-alarm", kind, StudyKind.T_SQUARED, StudyKind.STREAMS);
+        if (width != null && (kind == StudyKind.T_SQUARED || kind == StudyKind.CUSUM)) {
+            throw Refusal.wrongUse("--width does not belong to " + kind.word() + "; it takes "
+                    + (kind == StudyKind.CUSUM ? "--decision" : "--false-alarm"));
+        }
+    }
+
+    private static void only(boolean given, String option, StudyKind kind, StudyKind... owners) {
+        if (given && !List.of(owners).contains(kind)) {
+            throw Refusal.wrongUse(option + " belongs to "
+                    + Arrays.stream(owners).map(StudyKind::word).collect(Collectors.joining(" and ")) + ", not to "
+                    + kind.word());
+        }
+    }
+
     StudyOptions study() {
         if ((centre == null) != (deviation == null)) {
             throw Refusal.wrongUse("--centre and --deviation are taken as known together; give both or neither");
@@ -106,6 +141,8 @@ final class ChartOptions {
                     weight == null ? usual.lambda() : weight,
                     slack == null ? usual.reference() : slack,
                     decision == null ? usual.decision() : decision,
+                    headStart ? CusumOptions.HeadStart.HALF : CusumOptions.HeadStart.NONE,
+                    falseAlarm,
                     doNotWiden ? IndividualsOptions.Neighbours.IGNORE : IndividualsOptions.Neighbours.WIDEN,
                     keepAll ? PhaseOneOptions.keepAll() : PhaseOneOptions.withDefaults(),
                     centre == null || deviation == null ? null : new StudyOptions.Known(centre, deviation));

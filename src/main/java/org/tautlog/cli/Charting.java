@@ -40,6 +40,7 @@ record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> g
                 ? options.kind()
                 : frozen.values().iterator().next().kind();
         check(kind, table, values, amount);
+        options.refuseForeign(kind);
         var numbers = new ArrayList<>(values);
         if (amount != null) {
             numbers.add(amount);

@@ -129,31 +129,6 @@ class TableStudiesPublishedTest {
         assertEquals(23, group.path("signals").path(1).path("point").asInt());
     }
 
-    /** AIAG, Measurement Systems Analysis, 4th edition: by averages and ranges EV 0.20188, AV 0.22963, GRR 0.30575, PV 1.10456. */
-    @Test
-    void a_gauge_study_gives_the_figures_of_the_manual() throws Exception {
-        var run = CommandLineRun.of(
-                "gauge",
-                PUBLISHED + "aiag_msa4_grr_10x3x3.csv",
-                "--value",
-                "value",
-                "--part",
-                "part",
-                "--appraiser",
-                "appraiser",
-                "--trial",
-                "trial",
-                "--method",
-                "both",
-                "--json");
-        assertEquals(0, run.exitCode(), run.err());
-        var ranges = json(run).path("methods").path("average-range");
-        assertEquals(0.20188, ranges.path("repeatability").asDouble(), 5e-4);
-        assertEquals(0.22963, ranges.path("reproducibility").asDouble(), 5e-4);
-        assertEquals(0.30575, ranges.path("gauge").asDouble(), 5e-4);
-        assertEquals(1.10456, ranges.path("part").asDouble(), 5e-4);
-    }
-
     /** Phase 2: what one run keeps, the next one uses; the handbook's own values lie within its limits. */
     @Test
     void frozen_limits_come_back_the_same(@TempDir Path folder) throws Exception {
@@ -167,9 +142,7 @@ class TableStudiesPublishedTest {
     }
 
     private static JsonNode figures(String... words) throws Exception {
-        var all = java.util.Arrays.copyOf(words, words.length + 1);
-        all[words.length] = "--json";
-        return json(CommandLineRun.of(all)).path("groups").path(0).path("figures");
+        return CommandLineRun.json(words).path("groups").path(0).path("figures");
     }
 
     private static JsonNode json(CommandLineRun run) throws Exception {

@@ -122,9 +122,9 @@ class TableStudiesTest {
         var run = CommandLineRun.of(words);
         assertTrue(run.out().contains("n = 60"), run.out() + run.err());
         assertTrue(run.out().contains("the last 2 values fill no subgroup of 5 and are not studied"), run.out());
-        var json = CommandLineRun.of(java.util.stream.Stream.concat(
-                        java.util.Arrays.stream(words), java.util.stream.Stream.of("--json"))
-                .toArray(String[]::new));
+        var json = CommandLineRun.of(
+                java.util.stream.Stream.concat(java.util.Arrays.stream(words), java.util.stream.Stream.of("--json"))
+                        .toArray(String[]::new));
         assertTrue(json.out().contains("\"notes\":[\"the last 2 values fill no subgroup of 5"), json.out());
         words[9] = "31";
         assertFalse(CommandLineRun.of(words).out().contains("note:"));

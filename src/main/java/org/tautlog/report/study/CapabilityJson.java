@@ -25,10 +25,7 @@ public final class CapabilityJson {
      * @return one JSON object without a line end
      */
     public static String processes(
-            String value,
-            int rejectedRows,
-            Map<String, Answer<Capability>> groups,
-            Map<String, List<String>> notes) {
+            String value, int rejectedRows, Map<String, Answer<Capability>> groups, Map<String, List<String>> notes) {
         return all("process", value, rejectedRows, groups, notes, (node, study) -> {
             node.put("n", study.n());
             node.put("mean", Nodes.number(study.mean()));

@@ -25,6 +25,8 @@ import org.tautlog.spc.timeweighted.EwmaOptions;
  * @param lambda weight of the newest value of moving averages, above 0 up to 1
  * @param reference k of cumulative sums, in standard deviations, above 0
  * @param decision h of cumulative sums, in standard deviations, above 0
+ * @param headStart where cumulative sums start
+ * @param falseAlarm chance of a false signal that T squared and streams are made for; null for each chart's usual one
  * @param neighbours what to do where neighbouring values resemble each other
  * @param phaseOne how points beyond the limits are left out of them
  * @param known centre and standard deviation taken as known; null where they come from the data
@@ -36,6 +38,8 @@ public record StudyOptions(
         double lambda,
         double reference,
         double decision,
+        CusumOptions.HeadStart headStart,
+        @Nullable Double falseAlarm,
         IndividualsOptions.Neighbours neighbours,
         PhaseOneOptions phaseOne,
         @Nullable Known known) {
@@ -69,6 +73,8 @@ public record StudyOptions(
         if (!(reference > 0 && decision > 0))
             throw new IllegalArgumentException(
                     "reference is " + reference + " and decision " + decision + "; both must be above 0");
+        if (falseAlarm != null && !(falseAlarm > 0 && falseAlarm < 0.5))
+            throw new IllegalArgumentException("false alarm is " + falseAlarm + "; it must lie between 0 and 0.5");
     }
 
     /** {@return what each chart does unless told otherwise} */
@@ -80,6 +86,8 @@ public record StudyOptions(
                 EwmaOptions.withDefaults().lambda(),
                 CusumOptions.withDefaults().reference(),
                 CusumOptions.withDefaults().decision(),
+                CusumOptions.HeadStart.NONE,
+                null,
                 IndividualsOptions.Neighbours.WIDEN,
                 PhaseOneOptions.withDefaults(),
                 null);
@@ -104,7 +112,7 @@ public record StudyOptions(
     }
 
     CusumOptions cusum() {
-        return new CusumOptions(reference, decision, CusumOptions.HeadStart.NONE, neighbours);
+        return new CusumOptions(reference, decision, headStart, neighbours);
     }
 
     CountOptions counts() {
@@ -112,12 +120,14 @@ public record StudyOptions(
     }
 
     HotellingOptions hotelling() {
-        return HotellingOptions.withDefaults().withPhaseOne(phaseOne);
+        var usual = HotellingOptions.withDefaults().withPhaseOne(phaseOne);
+        return falseAlarm == null ? usual : usual.withFalseAlarm(falseAlarm);
     }
 
     StreamsOptions streams() {
         var usual = StreamsOptions.withDefaults();
-        return new StreamsOptions(usual.falseAlarm(), usual.leastValues(), individuals(), phaseOne);
+        return new StreamsOptions(
+                falseAlarm == null ? usual.falseAlarm() : falseAlarm, usual.leastValues(), individuals(), phaseOne);
     }
 
     /** Limits of single values from what is taken as known. */

@@ -61,6 +61,47 @@ class HotellingChartPublishedTest {
         assertEquals(2.16, 10 * known.distanceSquared(new double[] {115.25, 1.04}), 0.005);
     }
 
+    /** The same example: limits for 20 samples of 10 with 2 features at 0.001 rest on those numbers alone. */
+    @Test
+    void textbook_limits_are_reproduced() {
+        var subgroups = new double[20][10][];
+        var z = Simulated.normal(398, 400);
+        for (int i = 0; i < 200; i++) subgroups[i / 10][i % 10] = new double[] {z[2 * i], z[2 * i + 1]};
+        var limits = HotellingChart.phaseOneOfSubgroups(subgroups, KEEP.withFalseAlarm(0.001))
+                .orThrow()
+                .limits();
+        assertEquals(13.72, limits.phaseOneLimit(), 0.005);
+        assertEquals(15.16, limits.phaseTwoLimit(), 0.0051);
+        assertEquals(13.720742, limits.phaseOneLimit(), 5e-7);
+        assertEquals(15.165030, limits.phaseTwoLimit(), 5e-7);
+    }
+
+    /** Theory: of means in control the stated share lies above the frozen limit; p 2, 20 samples of 4, 600 studies. */
+    @Test
+    void means_in_control_signal_as_often_as_theory_says() {
+        long signals = 0;
+        int studies = 600;
+        for (int study = 0; study < studies; study++) {
+            var limits = HotellingChart.phaseOneOfSubgroups(pairs(5000 + study, 20), KEEP.withFalseAlarm(0.01))
+                    .orThrow()
+                    .limits();
+            signals += HotellingChart.chart(limits, means(pairs(70_000 + study, 50)), HotellingLimits.Phase.TWO)
+                    .orThrow()
+                    .signals()
+                    .size();
+        }
+        double points = studies * 50.0;
+        assertEquals(0.01, signals / points, 2 * 3.3 * Math.sqrt(0.01 / points), "means of a study share its limits");
+    }
+
+    private static double[][][] pairs(long seed, int samples) {
+        var z = Simulated.normal(seed, 8 * samples);
+        var pairs = new double[samples][4][];
+        for (int i = 0; i < 4 * samples; i++)
+            pairs[i / 4][i % 4] = new double[] {z[2 * i], z[2 * i] + 0.5 * z[2 * i + 1]};
+        return pairs;
+    }
+
     @Test
     void parts_say_which_feature_put_a_point_outside() {
         var known = Covariance.of(new double[] {0, 0, 0}, new double[][] {{1, .9, 0}, {.9, 1, 0}, {0, 0, 1}})
