@@ -72,6 +72,19 @@ class TableStudiesTest {
     }
 
     @Test
+    void a_long_series_makes_no_long_drawing() throws IOException {
+        var text = new StringBuilder("x\n");
+        var random = new java.util.Random(9);
+        for (int i = 0; i < 30_000; i++) text.append(random.nextGaussian()).append('\n');
+        var file = table(text.toString());
+        for (var kind : new String[] {"individuals", "ewma", "cusum"}) {
+            var drawing = folder.resolve(kind + ".svg");
+            var run = CommandLineRun.of("chart", file, "--value", "x", "--kind", kind, "--out", drawing.toString());
+            assertTrue(Files.size(drawing) < 600_000, kind + " " + Files.size(drawing) + run.err());
+        }
+    }
+
+    @Test
     void streams_tell_the_one_that_left_the_others() throws IOException {
         var limits = folder.resolve("limits.json").toString();
         var words = new String[] {"--value", "x", "--by", "spindle", "--kind", "streams"};

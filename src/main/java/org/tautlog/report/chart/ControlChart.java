@@ -2,11 +2,9 @@ package org.tautlog.report.chart;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.Range;
-import org.jfree.data.xy.XYSeries;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.review.stream.ChartedFeature;
 import org.tautlog.review.stream.StreamChart;
@@ -53,7 +51,7 @@ public final class ControlChart {
                 Plots.axis("tightening, in time order", 0, n * (1 + LABEL_ROOM)),
                 Plots.axis(axis(chart.feature()), scale.getLowerBound(), scale.getUpperBound()));
         plot.setRangeGridlinesVisible(false);
-        var line = line(values.stream().map(scale::constrain).toList());
+        var line = Plots.thinned(values.size(), i -> i + 1.0, i -> scale.constrain(values.get(i)), MOST_POINTS);
         Plots.lines(plot, Plots.only(line), Ink.PEER, 0.8f);
         Plots.points(plot, line, PointsRenderer.dots(2.4f, Ink.TRACE));
         addSignals(plot, chart.signals(), scale);
@@ -134,30 +132,6 @@ public final class ControlChart {
                 Locale.ROOT, "%s %." + (feature == ChartedFeature.TORQUE_RATE ? 4 : 1) + "f", name, value);
         plot.addAnnotation(Plots.line(0, value, n * 1.01, value, Ink.WINDOW, 1f, dash));
         plot.addAnnotation(Plots.text(words, n * 1.02, value, TextAnchor.CENTER_LEFT, Ink.WINDOW));
-    }
-
-    /** Of a long series the least and greatest value of each stretch are drawn. */
-    private static XYSeries line(List<Double> values) {
-        var line = Plots.series(0);
-        int n = values.size();
-        int stretches = Math.min(n, MOST_POINTS / 2);
-        if (n <= MOST_POINTS) {
-            IntStream.range(0, n).forEach(i -> line.add(i + 1.0, values.get(i)));
-            return line;
-        }
-        for (int s = 0; s < stretches; s++) {
-            int from = (int) ((long) n * s / stretches);
-            int to = (int) ((long) n * (s + 1) / stretches);
-            int least = from;
-            int greatest = from;
-            for (int i = from; i < to; i++) {
-                least = values.get(i) < values.get(least) ? i : least;
-                greatest = values.get(i) > values.get(greatest) ? i : greatest;
-            }
-            line.add(Math.min(least, greatest) + 1.0, values.get(Math.min(least, greatest)));
-            line.add(Math.max(least, greatest) + 1.0, values.get(Math.max(least, greatest)));
-        }
-        return line;
     }
 
     private static String description(StreamChart chart) {

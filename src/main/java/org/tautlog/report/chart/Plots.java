@@ -3,6 +3,8 @@ package org.tautlog.report.chart;
 import java.awt.BasicStroke;
 import java.awt.Font;
 import java.util.Locale;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYLineAnnotation;
 import org.jfree.chart.annotations.XYTextAnnotation;
@@ -65,6 +67,40 @@ final class Plots {
         renderer.setDefaultPaint(ink.colour());
         renderer.setDefaultStroke(new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         add(plot, data, renderer);
+    }
+
+    static void lines(XYPlot plot, XYDataset data, Ink ink, float width, float... dash) {
+        lines(plot, data, ink, width);
+        if (dash.length > 0) {
+            int last = plot.getDatasetCount() - 1;
+            plot.getRenderer(last)
+                    .setDefaultStroke(
+                            new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dash, 0));
+        }
+    }
+
+    /** A series as it is up to so many points; of a longer one the least and greatest value of each stretch. */
+    static XYSeries thinned(int n, IntToDoubleFunction x, IntToDoubleFunction y, int most) {
+        var line = series(0);
+        if (n <= most) {
+            IntStream.range(0, n).forEach(i -> line.add(x.applyAsDouble(i), y.applyAsDouble(i)));
+            return line;
+        }
+        int stretches = most / 2;
+        for (int s = 0; s < stretches; s++) {
+            int from = (int) ((long) n * s / stretches);
+            int to = (int) ((long) n * (s + 1) / stretches);
+            int least = from;
+            int greatest = from;
+            for (int i = from; i < to; i++) {
+                least = y.applyAsDouble(i) < y.applyAsDouble(least) ? i : least;
+                greatest = y.applyAsDouble(i) > y.applyAsDouble(greatest) ? i : greatest;
+            }
+            for (int i : new int[] {Math.min(least, greatest), Math.max(least, greatest)}) {
+                line.add(x.applyAsDouble(i), y.applyAsDouble(i));
+            }
+        }
+        return line;
     }
 
     static void points(XYPlot plot, XYSeries points, PointsRenderer renderer) {

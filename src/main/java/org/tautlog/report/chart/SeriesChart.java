@@ -4,10 +4,10 @@ import java.awt.Font;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.title.TextTitle;
@@ -15,6 +15,7 @@ import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeries;
 import org.tautlog.spc.chart.Chart;
+import org.tautlog.spc.chart.ChartKind;
 import org.tautlog.spc.chart.ChartPoint;
 import org.tautlog.spc.study.PanelLine;
 import org.tautlog.spc.study.SeriesStudy;
@@ -29,7 +30,13 @@ public final class SeriesChart {
     private static final int WIDTH = 900;
     private static final int HEIGHT = 260;
     private static final int MOST_LABELS = 8;
+    private static final int MOST_POINTS = 2000;
+    private static final int MOST_DOTS = 1000;
+    /** Labels of limits nearer than this share of the scale would lie on each other. */
+    private static final double LEAST_APART = 0.07;
+
     private static final int MOST_NAMES = 12;
+    private static final int FEW_LINES = 3;
     private static final double LABEL_ROOM = 0.26;
     private static final MathContext DIGITS = new MathContext(6);
     private static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 13);
@@ -100,8 +107,9 @@ public final class SeriesChart {
         plot.setRangeGridlinesVisible(false);
         limits(plot, panel.lines().get(0).chart(), n);
         for (var line : panel.lines()) {
-            line(plot, line, panel.lines().size(), n);
+            line(plot, line, weight(line, panel, study), n);
         }
+        names(plot, panel.lines(), n);
         signals(plot, panel, study, n);
         return Plots.chart(plot);
     }
@@ -110,55 +118,106 @@ public final class SeriesChart {
         return points.stream().mapToDouble(of).min().orElse(0);
     }
 
-    private static void line(XYPlot plot, PanelLine line, int lines, double n) {
-        var series = Plots.series(0);
-        line.chart().points().forEach(point -> series.add(point.index() + 1.0, point.value()));
-        Plots.lines(plot, Plots.only(series), Ink.PEER, 0.9f);
-        Plots.points(plot, series, PointsRenderer.dots(n > 300 ? 2f : 3.4f, Ink.TRACE));
-        if (lines > 1 && lines <= MOST_NAMES) {
-            var last = line.chart().points().get(line.chart().points().size() - 1);
-            plot.addAnnotation(
-                    Plots.text(line.name(), n * 1.14 + 0.9, last.value(), TextAnchor.CENTER_LEFT, Ink.FAINT));
+    private enum Weight {
+        /** Points joined by a faint line. */
+        POINTS,
+        /** A strong line: what carries the past on, and the one among many that a signal speaks of. */
+        CURVE,
+        /** One of many. */
+        FAINT
+    }
+
+    private static Weight weight(PanelLine line, StudyPanel panel, SeriesStudy study) {
+        var kind = line.chart().kind();
+        if (kind == ChartKind.EWMA || kind == ChartKind.CUSUM) {
+            return Weight.CURVE;
+        }
+        if (panel.lines().size() <= FEW_LINES) {
+            return Weight.POINTS;
+        }
+        boolean named = study.signals().stream()
+                .anyMatch(signal ->
+                        signal.panel().equals(panel.title()) && signal.said().startsWith(line.name() + ' '));
+        return named ? Weight.CURVE : Weight.FAINT;
+    }
+
+    private static void line(XYPlot plot, PanelLine line, Weight weight, double n) {
+        var points = line.chart().points();
+        var series = Plots.thinned(
+                points.size(),
+                i -> points.get(i).index() + 1.0,
+                i -> points.get(i).value(),
+                MOST_POINTS);
+        boolean curve = weight == Weight.CURVE;
+        Plots.lines(plot, Plots.only(series), curve ? Ink.TRACE : Ink.PEER, curve ? 1.5f : 0.9f);
+        if (points.size() <= MOST_DOTS && weight != Weight.FAINT) {
+            Plots.points(plot, series, PointsRenderer.dots(n > 300 ? 2f : curve ? 2.6f : 3.4f, Ink.TRACE));
         }
     }
 
-    private static void limits(XYPlot plot, Chart chart, double n) {
-        step(plot, chart, ChartPoint::upper, "upper", 4f, 3f);
-        step(plot, chart, ChartPoint::centre, "centre");
-        step(plot, chart, ChartPoint::lower, "lower", 4f, 3f);
-        var last = chart.points().get(chart.points().size() - 1);
-        Stream.of(
-                        new Label("upper", last.upper()),
-                        new Label("centre", last.centre()),
-                        new Label("lower", last.lower()))
-                .forEach(label -> plot.addAnnotation(Plots.text(
-                        label.name + ' ' + digits(label.value),
-                        n + 0.6 + n * 0.01,
-                        label.value,
-                        TextAnchor.CENTER_LEFT,
-                        Ink.WINDOW)));
+    /** The lines' names beside their last points, highest first, so far apart that they can be read. */
+    private static void names(XYPlot plot, List<PanelLine> lines, double n) {
+        if (lines.size() < 2 || lines.size() > MOST_NAMES) {
+            return;
+        }
+        double apart = LEAST_APART * plot.getRangeAxis().getRange().getLength();
+        double free = Double.MAX_VALUE;
+        var falling = Comparator.comparingDouble((PanelLine line) -> -last(line));
+        for (var line : lines.stream().sorted(falling).toList()) {
+            double height = Math.min(last(line), free);
+            free = height - apart;
+            plot.addAnnotation(Plots.text(line.name(), n * 1.14 + 0.9, height, TextAnchor.CENTER_LEFT, Ink.FAINT));
+        }
     }
 
-    private record Label(String name, double value) {}
+    private static double last(PanelLine line) {
+        var points = line.chart().points();
+        return points.get(points.size() - 1).value();
+    }
 
-    /** A limit as a flight of steps, each as wide as its point: where amounts differ, so do limits. */
-    private static void step(XYPlot plot, Chart chart, ToDoubleFunction<ChartPoint> of, String name, float... dash) {
+    private static void limits(XYPlot plot, Chart chart, double n) {
+        limit(plot, chart, ChartPoint::upper, 1.2f, 4f, 3f);
+        limit(plot, chart, ChartPoint::centre, 0.8f);
+        limit(plot, chart, ChartPoint::lower, 1.2f, 4f, 3f);
+        var last = chart.points().get(chart.points().size() - 1);
+        double apart = LEAST_APART * plot.getRangeAxis().getRange().getLength();
+        double centre = last.centre();
+        label(plot, "centre", centre, centre, n);
+        label(plot, "upper", last.upper(), Math.max(last.upper(), centre + apart), n);
+        label(plot, "lower", last.lower(), Math.min(last.lower(), centre - apart), n);
+    }
+
+    private static void label(XYPlot plot, String name, double value, double height, double n) {
+        plot.addAnnotation(
+                Plots.text(name + ' ' + digits(value), n + 0.6 + n * 0.01, height, TextAnchor.CENTER_LEFT, Ink.WINDOW));
+    }
+
+    private static void limit(XYPlot plot, Chart chart, ToDoubleFunction<ChartPoint> of, float width, float... dash) {
         var points = chart.points();
+        var path = chart.kind() == ChartKind.EWMA
+                ? Plots.thinned(
+                        points.size(),
+                        i -> points.get(i).index() + 1.0,
+                        i -> of.applyAsDouble(points.get(i)),
+                        MOST_POINTS)
+                : steps(points, of);
+        Plots.lines(plot, Plots.only(path), Ink.WINDOW, width, dash);
+    }
+
+    /** A flight of steps, each as wide as its point: where amounts differ, so do limits. */
+    private static XYSeries steps(List<ChartPoint> points, ToDoubleFunction<ChartPoint> of) {
+        var path = Plots.series(0);
         int from = 0;
-        for (int i = 1; i <= points.size(); i++) {
+        for (int i = 1; i <= points.size() && path.getItemCount() < MOST_POINTS; i++) {
             double level = of.applyAsDouble(points.get(from));
             if (i < points.size() && of.applyAsDouble(points.get(i)) == level) {
                 continue;
             }
-            double x1 = points.get(from).index() + 0.5;
-            double x2 = points.get(i - 1).index() + 1.5;
-            plot.addAnnotation(Plots.line(x1, level, x2, level, Ink.WINDOW, name.equals("centre") ? 0.8f : 1.2f, dash));
-            if (i < points.size()) {
-                double next = of.applyAsDouble(points.get(i));
-                plot.addAnnotation(Plots.line(x2, level, x2, next, Ink.WINDOW, 0.6f, dash));
-            }
+            path.add(points.get(from).index() + 0.5, level);
+            path.add(points.get(i - 1).index() + 1.5, level);
             from = i;
         }
+        return path;
     }
 
     private static void signals(XYPlot plot, StudyPanel panel, SeriesStudy study, double n) {
@@ -168,17 +227,20 @@ public final class SeriesChart {
         XYSeries marks = Plots.series(0);
         var room = plot.getRangeAxis().getRange();
         double lift = 0.06 * room.getLength();
+        double centre = panel.lines().get(0).chart().points().get(0).centre();
         int labels = 0;
         StudySignal before = null;
         for (StudySignal signal : here) {
             double y = room.constrain(signal.value());
-            marks.add(signal.point(), y);
+            if (marks.getItemCount() < MOST_POINTS) {
+                marks.add(signal.point(), y);
+            }
             boolean goesOn = before != null
                     && before.point() + 1 == signal.point()
                     && kind(before).equals(kind(signal));
             before = signal;
             if (!goesOn && labels++ < MOST_LABELS) {
-                boolean below = y < room.getCentralValue();
+                boolean below = y < centre;
                 var words = signal.said()
                         .replace("above the upper limit", "above")
                         .replace("below the lower limit", "below");
@@ -202,6 +264,6 @@ public final class SeriesChart {
 
     private static String digits(double value) {
         var rounded = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
-        return rounded.scale() < 0 || rounded.scale() > 9 ? rounded.toString() : rounded.toPlainString();
+        return rounded.scale() < -9 || rounded.scale() > 9 ? rounded.toString() : rounded.toPlainString();
     }
 }

@@ -14,6 +14,8 @@ public enum ChartKind {
     STANDARD_DEVIATION,
     /** Exponentially weighted moving averages. */
     EWMA,
+    /** Cumulative sums. */
+    CUSUM,
     /** Hotelling's T squared of several features at once. */
     T_SQUARED,
     /** Counts or fractions. */

@@ -143,7 +143,7 @@ final class Draft {
 
     private static Chart sums(Cusum cusum, double h, java.util.function.ToDoubleFunction<CusumPoint> sum) {
         return Chart.draw(
-                ChartKind.DIFFERENCE,
+                ChartKind.CUSUM,
                 cusum.points().stream().mapToDouble(sum).toArray(),
                 i -> new Chart.Lines(-h, 0, h, 0, 1),
                 RunRule.limitsOnly());
@@ -188,6 +188,7 @@ final class Draft {
             case EWMA -> "average";
             case T_SQUARED -> "T squared";
             case COUNT -> "point";
+            case CUSUM -> "sum";
             case DIFFERENCE -> "difference";
         };
     }

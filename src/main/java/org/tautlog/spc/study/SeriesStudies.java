@@ -207,9 +207,18 @@ public final class SeriesStudies {
                             if (kind == StudyKind.FRACTION_LANEY || kind == StudyKind.FAULTS_PER_UNIT_LANEY)
                                 draft.figure("scatter between points over chance", basis.limits.scatter());
                             draft.differentLimits(chart);
-                            draft.panel(kind.title(), false, new PanelLine("point", chart));
+                            draft.panel(counted(model), false, new PanelLine("point", chart));
                             return draft.study();
                         }));
+    }
+
+    private static String counted(CountModel model) {
+        return switch (model) {
+            case FRACTION, FRACTION_LANEY -> "fractions";
+            case NUMBER -> "numbers";
+            case FAULTS -> "faults";
+            case FAULTS_PER_UNIT, FAULTS_PER_UNIT_LANEY -> "faults for each unit";
+        };
     }
 
     private Answer<SeriesStudy> tSquared() {
