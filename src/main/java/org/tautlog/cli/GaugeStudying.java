@@ -99,18 +99,12 @@ record GaugeStudying(
                 .add(row.numbers().get(0)));
         readings.forEach((nominal, read) ->
                 biases.put(nominal, Bias.of(read.stream().mapToDouble(v -> v).toArray(), nominal, CONFIDENCE)));
-        if (readings.size() > 1) {
-            linearity.put(
-                    "linearity",
-                    Linearity.of(
-                            rows.stream()
-                                    .mapToDouble(row -> row.numbers().get(1))
-                                    .toArray(),
-                            rows.stream()
-                                    .mapToDouble(row -> row.numbers().get(0))
-                                    .toArray(),
-                            CONFIDENCE));
-        }
+        linearity.put(
+                "linearity",
+                Linearity.of(
+                        rows.stream().mapToDouble(row -> row.numbers().get(1)).toArray(),
+                        rows.stream().mapToDouble(row -> row.numbers().get(0)).toArray(),
+                        CONFIDENCE));
     }
 
     private List<String> lines(

@@ -38,7 +38,7 @@ final class StreamTable {
                     return Answer.missing(
                             Reason.NOT_FINITE,
                             "time " + (t + 1) + " holds " + value
-                                    + "; leave a cell as NaN where a stream was not seen");
+                                    + ", which is no measured value; the cell of a stream that was not seen stays empty");
         }
         return Answer.of(
                 new StreamTable(Arrays.stream(byTime).map(double[]::clone).toArray(double[][]::new), streams));
