@@ -148,8 +148,8 @@ public final class DossierAnswers {
         var decision = kept.decision();
         return ShiftAnswers.capital(decision.action().word())
                 + (decision.bolt().isEmpty() ? ", whole engine" : ", bolt " + decision.bolt())
-                + ", by " + decision.by() + ", " + Times.minutes(kept.time()) + ": "
-                + ShiftAnswers.sentence(decision.reason());
+                + ", by " + decision.by() + ", " + Times.minutes(kept.time()) + ": \u201C"
+                + decision.reason() + "\u201D.";
     }
 
     static String sentence(BoltPosition position, Repeat repeat) {
