@@ -53,6 +53,15 @@ class ShiftPrintTest {
     }
 
     @Test
+    void the_safety_note_stands_on_the_first_page() throws IOException {
+        try (var pdf = print(MadeShift.review(30, 12))) {
+            var first = text(pdf, 1).replaceAll("\\s+", " ");
+            assertTrue(first.contains("Safety. " + SafetyNote.TEXT), first);
+            assertTrue(first.contains("Is anything unsafe?"), first);
+        }
+    }
+
+    @Test
     void page_print_table_and_json_show_the_same_numbers() throws IOException {
         var review = MadeShift.review(30, 12);
         var page = plain(page(review));
