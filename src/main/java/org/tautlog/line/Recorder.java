@@ -8,14 +8,15 @@ import org.tautlog.trace.Curve;
 
 /** Takes the samples that a tool's sensors show, at the recorder's own rate and resolution. */
 final class Recorder {
-    private static final double ANGLE_STEP_DEG = 0.5;
-    private static final double TIME_STEP_S = 0.002;
-    private static final double TORQUES_PER_NM = 100;
     private static final double ANGLES_PER_DEG = 10;
-    private static final double TIMES_PER_S = 1000;
+    private static final double LEAST_TIMES_PER_S = 1000;
 
     private final Spindle spindle;
     private final SharedStateContinuousSampler noise;
+    private final boolean byTime;
+    private final double step;
+    private final double torquesPerNm;
+    private final double timesPerS;
     private double[] angleDeg = new double[2048];
     private double[] torqueNm = new double[2048];
     private double[] timeS = new double[2048];
@@ -27,14 +28,18 @@ final class Recorder {
 
     Recorder(Spindle spindle, UniformRandomProvider random) {
         this.spindle = spindle;
+        byTime = spindle.sampling().by() == Sampling.By.TIME;
+        step = spindle.sampling().step();
+        torquesPerNm = 1 / spindle.sampling().torqueStepNm();
+        timesPerS = Math.max(LEAST_TIMES_PER_S, 1 / step);
         noise = ZigguratSampler.NormalizedGaussian.of(random);
         lastMark = Long.MIN_VALUE;
     }
 
     /** Shows the recorder where the tool is; it takes as many samples as fall between the last call and this one. */
     void see(double seconds, double toolDeg, double trueNm, int stageNumber) {
-        if (spindle.sampling() == Sampling.TWO_MILLISECONDS) {
-            long mark = Math.round(seconds / TIME_STEP_S - 0.25);
+        if (byTime) {
+            long mark = Math.round(seconds / step - 0.25);
             if (mark != lastMark) {
                 lastMark = mark;
                 keep(seconds, toolDeg, trueNm, stageNumber);
@@ -50,16 +55,16 @@ final class Recorder {
     }
 
     private void keepCrossed(double seconds, double toolDeg, double trueNm, int stageNumber) {
-        while (toolDeg >= (lastMark + 1) * ANGLE_STEP_DEG) {
+        while (toolDeg >= (lastMark + 1) * step) {
             keepAtMark(++lastMark, seconds, toolDeg, trueNm, stageNumber);
         }
-        while (toolDeg <= (lastMark - 1) * ANGLE_STEP_DEG) {
+        while (toolDeg <= (lastMark - 1) * step) {
             keepAtMark(--lastMark, seconds, toolDeg, trueNm, stageNumber);
         }
     }
 
     private void keepAtMark(long mark, double seconds, double toolDeg, double trueNm, int stageNumber) {
-        double markDeg = mark * ANGLE_STEP_DEG;
+        double markDeg = mark * step;
         double share = (markDeg - lastAngleDeg) / (toolDeg - lastAngleDeg);
         keep(seconds, markDeg, lastTorqueNm + share * (trueNm - lastTorqueNm), stageNumber);
     }
@@ -72,15 +77,15 @@ final class Recorder {
             stage = Arrays.copyOf(stage, 2 * size);
         }
         angleDeg[size] = rounded(toolDeg, ANGLES_PER_DEG);
-        torqueNm[size] = rounded(spindle.shownNm(trueNm) + spindle.noiseNm() * noise.sample(), TORQUES_PER_NM);
-        timeS[size] = rounded(seconds, TIMES_PER_S);
+        torqueNm[size] = rounded(spindle.shownNm(trueNm) + spindle.noiseNm() * noise.sample(), torquesPerNm);
+        timeS[size] = rounded(seconds, timesPerS);
         stage[size] = stageNumber;
         size++;
     }
 
     /** A recorder that goes by angle closes with one sample more, where the tool came to rest. */
     void close(double seconds, double toolDeg, double trueNm, int stageNumber) {
-        if (spindle.sampling() == Sampling.HALF_DEGREE) {
+        if (!byTime) {
             keep(seconds, toolDeg, trueNm, stageNumber);
         }
     }
@@ -89,7 +94,7 @@ final class Recorder {
     Curve curve() {
         var curve = Curve.of(Arrays.copyOf(angleDeg, size), Arrays.copyOf(torqueNm, size))
                 .withStages(Arrays.copyOf(stage, size));
-        return spindle.sampling() == Sampling.TWO_MILLISECONDS ? curve.withTimeS(Arrays.copyOf(timeS, size)) : curve;
+        return byTime ? curve.withTimeS(Arrays.copyOf(timeS, size)) : curve;
     }
 
     /** Rounded to so many parts of one, never to minus zero. */

@@ -22,7 +22,7 @@ final class Tool {
      */
     record Done(Curve curve, double seconds, double snugToolDeg, double snugHeadDeg, double stopHeadDeg) {}
 
-    private static final double STEP_S = 0.001;
+    private static final double LONGEST_STEP_S = 0.001;
     private static final double RUNDOWN_DEG_PER_S = 1200;
     private static final double SPEED_UP_S = 0.06;
     private static final double TIGHTENING_DEG_PER_S = 180;
@@ -49,6 +49,7 @@ final class Tool {
     private final Recorder recorder;
     private final double breakawayShare;
     private final double pauseS;
+    private final double stepS;
 
     private double seconds;
     private double toolDeg;
@@ -64,6 +65,7 @@ final class Tool {
         this.spindle = spindle;
         breakawayShare = 0.04 + 0.10 * random.nextDouble();
         pauseS = PAUSE_S * (1 + random.nextDouble());
+        stepS = spindle.sampling().noLongerThan(LONGEST_STEP_S);
         recorder = new Recorder(spindle, random);
     }
 
@@ -94,7 +96,7 @@ final class Tool {
         double shownNm = spindle.shownNm(shaftNm);
         while (shownNm < programme.snugNm() && toolDeg < LONGEST_RUNDOWN_DEG) {
             slow = slow || shownNm > SLOW_DOWN_NM;
-            double speedingUp = RUNDOWN_DEG_PER_S * (seconds + STEP_S) / SPEED_UP_S;
+            double speedingUp = RUNDOWN_DEG_PER_S * (seconds + stepS) / SPEED_UP_S;
             advance(Math.min(speedingUp, slow ? TIGHTENING_DEG_PER_S : RUNDOWN_DEG_PER_S), SNUG);
             shownNm = spindle.shownNm(shaftNm);
         }
@@ -114,7 +116,7 @@ final class Tool {
 
     /** The motor needs some milliseconds to stop. */
     private void coast(int stage) {
-        for (double waited = 0; waited < REPLY_S; waited += STEP_S) {
+        for (double waited = 0; waited < REPLY_S; waited += stepS) {
             advance(TIGHTENING_DEG_PER_S * (1 - waited / REPLY_S), stage);
         }
     }
@@ -122,22 +124,22 @@ final class Tool {
     private void pause() {
         double fromDeg = toolDeg;
         double backDeg = (1 - PAUSE_KEEPS_SHARE) * shaftNm / spindle.driveNmPerDeg();
-        int steps = (int) (pauseS / STEP_S);
+        int steps = (int) (pauseS / stepS);
         for (int i = 0; i < steps; i++) {
             bolt.relax(headDeg, RELAXED_SHARE / steps);
-            double gone = 1 - LET_GO_S / (LET_GO_S + i * STEP_S);
+            double gone = 1 - LET_GO_S / (LET_GO_S + i * stepS);
             goTo(fromDeg - backDeg * gone, SNUG);
         }
     }
 
     private void letGo() {
-        int holdSteps = (int) (HOLD_S / STEP_S);
+        int holdSteps = (int) (HOLD_S / stepS);
         for (int i = 0; i < holdSteps; i++) {
             goTo(toolDeg, TURN);
         }
         double fromDeg = toolDeg;
         double backDeg = shaftNm / spindle.driveNmPerDeg();
-        int steps = (int) (REST_S / STEP_S);
+        int steps = (int) (REST_S / stepS);
         for (int i = 0; i < steps; i++) {
             double left = 1 - (double) i / steps;
             goTo(fromDeg - backDeg * (1 - left * left * left), TURN);
@@ -145,12 +147,12 @@ final class Tool {
     }
 
     private void advance(double degPerS, int stage) {
-        goTo(toolDeg + degPerS * STEP_S, stage);
+        goTo(toolDeg + degPerS * stepS, stage);
     }
 
     /** The socket rides over the head's corners: the drive turns, the head stands. */
     private void slip() {
-        double byDeg = TIGHTENING_DEG_PER_S * STEP_S;
+        double byDeg = TIGHTENING_DEG_PER_S * stepS;
         double keptNm = bolt.torqueNm(headDeg) * SLIPPING_SHARE;
         double springDeg = Math.max(0, shaftNm - keptNm) / spindle.driveNmPerDeg();
         slippedDeg += byDeg + 0.4 * springDeg;
@@ -158,7 +160,7 @@ final class Tool {
     }
 
     private void goTo(double nextToolDeg, int stage) {
-        seconds += STEP_S;
+        seconds += stepS;
         toolDeg = nextToolDeg;
         double stiffness = spindle.driveNmPerDeg();
         double driveDeg = toolDeg - slippedDeg;
