@@ -53,7 +53,8 @@ final class ElasticFit {
         this.gradientNoise = gradientNoise;
     }
 
-    static ElasticFit of(Cells cells, MovingLine smooth, double noiseNm, Feature snugDeg, ReadingRule rule) {
+    static ElasticFit of(
+            Cells cells, MovingLine smooth, double noiseNm, Feature snugDeg, double pauseDeg, ReadingRule rule) {
         if (!snugDeg.isFound()) {
             return none("without a snug point there is no elastic zone", smooth, 0);
         }
@@ -107,7 +108,8 @@ final class ElasticFit {
                     gradient,
                     gradientNoise);
         }
-        var line = RobustLine.through(cells.angles(), cells.torques(), zone[0], zone[1]);
+        var straight = StraightPart.of(cells, zone[0], zone[1], noiseNm, pauseDeg);
+        var line = RobustLine.through(cells.angles(), cells.torques(), straight[0], straight[1], pauseDeg);
         if (!(line.slope() > 0) || line.residualNm() > WORST_RESIDUAL * line.slope() * width) {
             return none(
                     String.format(
@@ -118,7 +120,7 @@ final class ElasticFit {
                     gradient,
                     gradientNoise);
         }
-        return new ElasticFit(line, "", gradient, zone[0], zone[1], gradientNoise);
+        return new ElasticFit(line, "", gradient, straight[0], straight[1], gradientNoise);
     }
 
     /**

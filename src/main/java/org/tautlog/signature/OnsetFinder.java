@@ -16,6 +16,12 @@ import org.tautlog.joint.window.ReadingRule;
 final class OnsetFinder {
     private static final double LEAST_SUSTAINED_DEG = 3;
 
+    /** Standard uncertainty of the angle above which a wider span is tried, deg. */
+    private static final double WANTED_DEG = 1.6;
+
+    private static final double WIDENING = 1.4;
+    private static final double WIDEST = 4;
+
     private final Cells cells;
     private final MovingLine smooth;
     private final ElasticFit fit;
@@ -70,8 +76,9 @@ final class OnsetFinder {
                     least));
             return new YieldOnset(missing, missing, least1, last, missing, state);
         }
-        double deg = crossing(at);
-        double uncertainty = Math.max(cells.stepDeg(fit.from) / 2, ratioNoise / steepness(at));
+        var crossing = crossing(at, ratioNoise);
+        double deg = crossing.deg;
+        double uncertainty = Math.max(cells.stepDeg(fit.from) / 2, crossing.uncertaintyDeg);
         int near = Math.min(cells.size() - 1, cells.firstFrom(deg));
         double torque = smooth.value(near) + smooth.slope(near) * (deg - cells.angleDeg(near));
         double torqueUncertainty = Math.hypot(
@@ -123,22 +130,67 @@ final class OnsetFinder {
         return longEnough && ratio(cells.size() - 1) < rule.onsetRatio() ? since : -1;
     }
 
-    private double crossing(int at) {
-        if (at == 0 || ratio(at - 1) <= ratio(at)) {
+    /** Where a gradient crosses the onset ratio, and how surely. */
+    private record Crossing(double deg, double uncertaintyDeg) {}
+
+    /**
+     * The crossing; where noise leaves it in doubt, that of a gradient over a wider span, as far as the curve has room. A
+     * knee's gradient falls about evenly where it is half gone, so a wider span moves the crossing little.
+     */
+    private Crossing crossing(int at, double ratioNoise) {
+        double span = fit.gradient.spanDeg();
+        double last = cells.angleDeg(cells.size() - 1);
+        var best = new Crossing(crossing(fit.gradient, at), ratioNoise / steepness(fit.gradient, at));
+        for (double wide = WIDENING * span; wide <= WIDEST * span; wide *= WIDENING) {
+            double half = wide / 2;
+            if (best.uncertaintyDeg <= WANTED_DEG
+                    || best.deg + half > last
+                    || best.deg - half < cells.angleDeg(fit.from)) {
+                break;
+            }
+            var gradient = cells.line(wide);
+            int near = nearestCrossing(gradient, best.deg, half);
+            if (near < 0) {
+                break;
+            }
+            double noise = ratioNoise * Math.pow(span / wide, 1.5);
+            best = new Crossing(crossing(gradient, near), noise / steepness(gradient, near));
+        }
+        return best;
+    }
+
+    private int nearestCrossing(MovingLine gradient, double deg, double withinDeg) {
+        double level = rule.onsetRatio() * line.slope();
+        int nearest = -1;
+        for (int i = Math.max(1, cells.firstFrom(deg - withinDeg));
+                i < cells.size() && cells.angleDeg(i) <= deg + withinDeg;
+                i++) {
+            boolean crosses = gradient.slope(i - 1) >= level && gradient.slope(i) < level;
+            if (crosses
+                    && (nearest < 0 || Math.abs(cells.angleDeg(i) - deg) < Math.abs(cells.angleDeg(nearest) - deg))) {
+                nearest = i;
+            }
+        }
+        return nearest;
+    }
+
+    private double crossing(MovingLine gradient, int at) {
+        double level = rule.onsetRatio() * line.slope();
+        if (at == 0 || gradient.slope(at - 1) <= gradient.slope(at)) {
             return cells.angleDeg(at);
         }
-        double share = (ratio(at - 1) - rule.onsetRatio()) / (ratio(at - 1) - ratio(at));
+        double share = (gradient.slope(at - 1) - level) / (gradient.slope(at - 1) - gradient.slope(at));
         share = Math.max(0, Math.min(1, share));
         return cells.angleDeg(at - 1) + share * (cells.angleDeg(at) - cells.angleDeg(at - 1));
     }
 
     /** How fast the ratio falls where it crosses, 1/deg; never so slow that the uncertainty passes all sense. */
-    private double steepness(int at) {
-        double quarter = fit.gradient.spanDeg() / 4;
+    private double steepness(MovingLine gradient, int at) {
+        double quarter = gradient.spanDeg() / 4;
         int before = Math.min(cells.size() - 1, cells.firstFrom(cells.angleDeg(at) - quarter));
         int after = Math.min(cells.size() - 1, cells.firstFrom(cells.angleDeg(at) + quarter));
         double turn = cells.angleDeg(after) - cells.angleDeg(before);
-        double fall = ratio(before) - ratio(after);
+        double fall = (gradient.slope(before) - gradient.slope(after)) / line.slope();
         return turn > 0 ? Math.max(0.002, fall / turn) : 0.002;
     }
 }

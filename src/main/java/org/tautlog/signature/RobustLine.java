@@ -9,13 +9,18 @@ package org.tautlog.signature;
  *
  * Source: Huber's M-estimator by iterated weights, c for 95 % efficiency on normal residuals.
  *
+ * A line may be broken once: both parts have one slope, each its own height. A joint that relaxes while the tool pauses
+ * goes on parallel to where it was, a degree or two of turn later.
+ *
  * @param slope slope, N·m/deg
- * @param meanDeg weighted mean angle, deg
+ * @param meanDeg weighted mean angle of the part past the break, deg
  * @param meanNm torque of the line at the mean angle, N·m
  * @param residualNm robust spread of the residuals, N·m
- * @param sumSquaresDeg2 weighted sum of squared angles about their mean, deg^2
- * @param points how many points were used
+ * @param sumSquaresDeg2 weighted sum of squared angles about the means of their parts, deg^2
+ * @param points how many points of the part past the break were used
  * @param inflation by how much neighbouring residuals' likeness widens every standard uncertainty, at least 1
+ * @param breakDeg angle of the break, deg; negative infinity where there is none
+ * @param stepNm how far the part before the break lies above the line past it, N·m
  */
 record RobustLine(
         double slope,
@@ -24,7 +29,9 @@ record RobustLine(
         double residualNm,
         double sumSquaresDeg2,
         int points,
-        double inflation) {
+        double inflation,
+        double breakDeg,
+        double stepNm) {
     private static final double TUNING = 1.345;
     private static final int ROUNDS = 8;
 
@@ -33,51 +40,127 @@ record RobustLine(
 
     private static final int MOST_POINTS = 400;
     private static final double LARGEST_LIKENESS = 0.95;
+    private static final int LEAST_PART_POINTS = 10;
+    private static final double LEAST_PART_DEG = 12;
+
+    /** Turn past a pause in which the bolt still breaks loose. */
+    private static final double SETTLING_DEG = 12;
 
     static RobustLine through(double[] x, double[] y, int from, int to) {
-        int stride = Math.max(1, (to - from + MOST_POINTS - 1) / MOST_POINTS);
-        int n = (to - from + stride - 1) / stride;
-        var weight = new double[n];
-        var residual = new double[n];
-        java.util.Arrays.fill(weight, 1);
-        double slope = 0;
-        double mx = 0;
-        double my = 0;
-        double xx = 0;
-        double scale = 0;
-        for (int round = 0; round < ROUNDS; round++) {
+        return through(x, y, from, to, Double.NEGATIVE_INFINITY);
+    }
+
+    /** The line past a break, with all that both parts say of the slope; a part too short says nothing. */
+    static RobustLine through(double[] x, double[] y, int from, int to, double breakDeg) {
+        int at = firstPast(x, from, to, breakDeg);
+        int settled = firstPast(x, at, to, breakDeg + SETTLING_DEG);
+        boolean before = enough(x, from, at);
+        boolean past = enough(x, settled, to);
+        if (before && past) {
+            return new Fit(x, y, from, at, settled, to).line(breakDeg);
+        }
+        if (at == from || at == to || before == past) {
+            return new Fit(x, y, from, from, from, to).line(Double.NEGATIVE_INFINITY);
+        }
+        return before
+                ? new Fit(x, y, from, from, from, at).line(Double.NEGATIVE_INFINITY)
+                : new Fit(x, y, settled, settled, settled, to).line(Double.NEGATIVE_INFINITY);
+    }
+
+    private static int firstPast(double[] x, int from, int to, double deg) {
+        int at = from;
+        while (at < to && x[at] <= deg) {
+            at++;
+        }
+        return at;
+    }
+
+    private static boolean enough(double[] x, int from, int to) {
+        return to - from >= LEAST_PART_POINTS && x[to - 1] - x[from] >= LEAST_PART_DEG;
+    }
+
+    /** Iterated weights over one part or two. */
+    private static final class Fit {
+        private final double[] x;
+        private final double[] y;
+        private final int from;
+        private final int past;
+        private final int stride;
+        private final int n;
+        private final int split;
+        private final double[] weight;
+        private final double[] residual;
+        private final double[] meanX = new double[2];
+        private final double[] meanY = new double[2];
+        private double slope;
+        private double xx;
+
+        /** Points from inclusive to at exclusive, and from past inclusive to exclusive. */
+        Fit(double[] x, double[] y, int from, int at, int past, int to) {
+            this.x = x;
+            this.y = y;
+            this.from = from;
+            this.past = past;
+            stride = Math.max(1, (at - from + to - past + MOST_POINTS - 1) / MOST_POINTS);
+            split = (at - from + stride - 1) / stride;
+            n = split + (to - past + stride - 1) / stride;
+            weight = new double[n];
+            residual = new double[n];
+            java.util.Arrays.fill(weight, 1);
+        }
+
+        RobustLine line(double breakDeg) {
+            double scale = 0;
+            for (int round = 0; round < ROUNDS; round++) {
+                means(0, 0, split);
+                means(1, split, n);
+                double before = slope;
+                slope();
+                for (int i = 0; i < n; i++) {
+                    int part = i < split ? 0 : 1;
+                    residual[i] = y[at(i)] - meanY[part] - slope * (x[at(i)] - meanX[part]);
+                }
+                scale = Robust.spreadAbout(residual, 0);
+                if (scale <= 0 || Math.abs(slope - before) < SETTLED * Math.abs(slope)) {
+                    break;
+                }
+                for (int i = 0; i < n; i++) {
+                    double away = Math.abs(residual[i]);
+                    weight[i] = away <= TUNING * scale ? 1 : TUNING * scale / away;
+                }
+            }
+            double step = split == 0 ? 0 : meanY[0] - slope * meanX[0] - (meanY[1] - slope * meanX[1]);
+            return new RobustLine(slope, meanX[1], meanY[1], scale, xx, n - split, inflation(residual), breakDeg, step);
+        }
+
+        private int at(int i) {
+            return i < split ? from + i * stride : past + (i - split) * stride;
+        }
+
+        private void means(int part, int first, int last) {
             double w = 0;
             double wx = 0;
             double wy = 0;
-            for (int i = 0, j = from; i < n; i++, j += stride) {
+            for (int i = first; i < last; i++) {
                 w += weight[i];
-                wx += weight[i] * (x[j] - x[from]);
-                wy += weight[i] * y[j];
+                wx += weight[i] * (x[at(i)] - x[from]);
+                wy += weight[i] * y[at(i)];
             }
-            mx = x[from] + wx / w;
-            my = wy / w;
+            meanX[part] = w > 0 ? x[from] + wx / w : 0;
+            meanY[part] = w > 0 ? wy / w : 0;
+        }
+
+        private void slope() {
             xx = 0;
             double xy = 0;
-            for (int i = 0, j = from; i < n; i++, j += stride) {
-                double u = x[j] - mx;
-                xx += weight[i] * u * u;
-                xy += weight[i] * u * (y[j] - my);
-            }
-            double before = slope;
-            slope = xx > 0 ? xy / xx : 0;
-            for (int i = 0, j = from; i < n; i++, j += stride) {
-                residual[i] = y[j] - my - slope * (x[j] - mx);
-            }
-            scale = Robust.spreadAbout(residual, 0);
-            if (scale <= 0 || Math.abs(slope - before) < SETTLED * Math.abs(slope)) {
-                break;
-            }
             for (int i = 0; i < n; i++) {
-                double away = Math.abs(residual[i]);
-                weight[i] = away <= TUNING * scale ? 1 : TUNING * scale / away;
+                int part = i < split ? 0 : 1;
+                double u = x[at(i)] - meanX[part];
+                xx += weight[i] * u * u;
+                xy += weight[i] * u * (y[at(i)] - meanY[part]);
             }
+            slope = xx > 0 ? xy / xx : 0;
         }
-        return new RobustLine(slope, mx, my, scale, xx, n, inflation(residual));
     }
 
     double slopeUncertainty() {
@@ -89,7 +172,7 @@ record RobustLine(
     }
 
     double torqueAt(double angleDeg) {
-        return meanNm + slope * (angleDeg - meanDeg);
+        return meanNm + slope * (angleDeg - meanDeg) + (angleDeg <= breakDeg ? stepNm : 0);
     }
 
     /** Standard uncertainty of {@link #angleAt} for an exact torque. */

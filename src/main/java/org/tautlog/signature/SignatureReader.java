@@ -74,13 +74,19 @@ public final class SignatureReader {
         int loaded = firstLoaded(smooth.values(), method.snugTorqueNm() / 2);
         double cellNoise = cells.noiseNm(loaded);
         double noise = Math.max(cellNoise, turning.noiseNm(turning.firstFrom(cells.angleDeg(loaded))));
-        var snugDeg = SnugFinder.angle(cells, smooth, cellNoise, method, rule);
-        var fit = ElasticFit.of(cells, smooth, cellNoise, snugDeg, rule);
+        var found = SnugFinder.angle(cells, smooth, cellNoise, method, rule);
+        double pauseDeg = SnugBeforePause.pauseDeg(found, turning);
+        var asRecorded = ElasticFit.of(cells, smooth, cellNoise, found, pauseDeg, rule);
+        var even = RunOut.without(cells, asRecorded);
+        var fit = even == cells
+                ? asRecorded
+                : ElasticFit.of(even, even.line(SMOOTHING_DEG), cellNoise, found, pauseDeg, rule);
+        var snugDeg = SnugBeforePause.refine(found, cells, even, fit, pauseDeg, cellNoise, method.snugTorqueNm());
         var prevailing = prevailing(cells, fit, snugDeg);
         var elastic = elastic(cells, fit, prevailing, snugDeg);
         var snug = new SnugPoint(snugDeg, SnugFinder.stageTorque(curve, stop, turning, fit, snugDeg, noise));
         var end = end(curve, stop, cells, smooth, snugDeg, noise, cellNoise);
-        var onset = OnsetFinder.read(cells, smooth, fit, rule, cellNoise, end.angleDeg());
+        var onset = OnsetFinder.read(even, smooth, fit, rule, cellNoise, end.angleDeg());
         var marks = new MarkReader(curve, stop, turning, cells, smooth, fit, noise)
                 .marks(prevailing, elastic.originDeg(), snugDeg, method.snugTorqueNm());
         return new Signature(curve.size(), prevailing, snug, elastic, onset, end, marks);
