@@ -14,11 +14,10 @@ record Sampling(By by, double step, double torqueStepNm) {
         TIME
     }
 
-    /** Each half degree. */
-    static final Sampling HALF_DEGREE = new Sampling(By.ANGLE, 0.5, 0.01);
-
-    /** Each two milliseconds. */
-    static final Sampling TWO_MILLISECONDS = new Sampling(By.TIME, 0.002, 0.01);
+    /** Each half degree, or each two milliseconds. */
+    static Sampling usual(By by) {
+        return new Sampling(by, by == By.ANGLE ? 0.5 : 0.002, 0.01);
+    }
 
     /** A step in time, s, at which nothing that is recorded gets lost. */
     double noLongerThan(double seconds) {

@@ -7,9 +7,9 @@ import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 /** The two stations of the line, four spindles each, and the pattern in which each tightens its bolts. */
 enum Station {
     /** Tightens bolts 1 to 4, recorded by angle. */
-    S40(1, 0, Sampling.HALF_DEGREE),
+    S40(1, 0, Sampling.By.ANGLE),
     /** Tightens bolts 5 to 8 one cycle later, recorded by time. */
-    S50(5, 1, Sampling.TWO_MILLISECONDS);
+    S50(5, 1, Sampling.By.TIME);
 
     /** How many spindles, and so bolts, each has. */
     static final int SPINDLES = 4;
@@ -19,12 +19,12 @@ enum Station {
 
     private final int firstBolt;
     private final int cyclesBehind;
-    private final Sampling sampling;
+    private final Sampling.By by;
 
-    Station(int firstBolt, int cyclesBehind, Sampling sampling) {
+    Station(int firstBolt, int cyclesBehind, Sampling.By by) {
         this.firstBolt = firstBolt;
         this.cyclesBehind = cyclesBehind;
-        this.sampling = sampling;
+        this.by = by;
     }
 
     /** How many cycles after the first station it gets an engine. */
@@ -58,6 +58,6 @@ enum Station {
                 0.12 * gauss.sample(),
                 0.08 + 0.05 * random.nextDouble(),
                 22 + 6 * random.nextDouble(),
-                sampling);
+                Sampling.usual(by));
     }
 }
