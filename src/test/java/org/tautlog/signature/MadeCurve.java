@@ -45,6 +45,12 @@ public final class MadeCurve {
     public double torqueFactor = 1;
     public double kiloHertz = 0;
     public double quantumDeg = 0.125;
+    /** Resolution of the torque, N·m; 0 for none. */
+    public double torqueStepNm = 0;
+    /** How far the speed of the turn swings about its mean, a share: 0 for an even speed. */
+    public double speedSwing = 0;
+    /** Swing of the prevailing torque over one turn of the thread, a share of it. */
+    public double runOutShare = 0;
     /** Torque over the formula's, by angle past the snug point: for faults. */
     public DoubleUnaryOperator torqueOfTurn = deg -> 1;
     /** Added torque by angle past the start: for faults of the rundown. */
@@ -67,7 +73,7 @@ public final class MadeCurve {
         double high = originDeg() + 4000;
         for (int i = 0; i < 200; i++) {
             double middle = (low + high) / 2;
-            if (clean(middle) < snugNm) {
+            if (clean(middle) + runOut(middle) < snugNm) {
                 low = middle;
             } else {
                 high = middle;
@@ -101,10 +107,20 @@ public final class MadeCurve {
         return prevailingNm + rateNmPerDeg * (remainingRatio * u + (1 - remainingRatio) * (u - kneeWidthDeg * past));
     }
 
+    private double runOut(double deg) {
+        return runOutShare * prevailingNm * Math.sin(Math.toRadians(deg) + seed);
+    }
+
+    /** Two speeds beat against each other, so that no part of the turn is always slow. */
+    private double speed(double deg) {
+        return 1 + speedSwing * Math.sin(deg / 29) * Math.cos(deg / 83);
+    }
+
     private double torque(double deg) {
         double turn = deg - snugNow;
         double slip = turn > 0 ? slipOfTurn.applyAsDouble(turn) : 0;
         double torque = clean(deg - slip) + torqueOfRundown.applyAsDouble(deg - startDeg);
+        torque += runOut(deg);
         return turn > 0 ? torque * torqueOfTurn.applyAsDouble(turn) : torque;
     }
 
@@ -158,7 +174,7 @@ public final class MadeCurve {
             double step = stepDeg;
             if (kiloHertz > 0) {
                 double degPerSecond = slow || angle > snugNow - 150 ? 120 : 1800;
-                step = degPerSecond / 1000 / kiloHertz;
+                step = degPerSecond * speed(angle) / 1000 / kiloHertz;
             }
             angle += step;
             now += 0.001;
@@ -196,12 +212,16 @@ public final class MadeCurve {
             var row = rows.get(i);
             angle[i] = kiloHertz > 0 ? Math.floor(row[0] / quantumDeg) * quantumDeg : row[0];
             double sigma = Math.hypot(noiseNm, noiseShare * row[1]);
-            torque[i] = torqueFactor * (row[1] + sigma * random.nextGaussian());
+            torque[i] = torqueFactor * rounded(row[1] + sigma * random.nextGaussian());
             time[i] = row[2];
             stage[i] = (int) row[3];
         }
         var curve = Curve.of(angle, torque);
         curve = kiloHertz > 0 ? curve.withTimeS(time) : curve;
         return stages ? curve.withStages(stage) : curve;
+    }
+
+    private double rounded(double torque) {
+        return torqueStepNm > 0 ? Math.rint(torque / torqueStepNm) * torqueStepNm : torque;
     }
 }
