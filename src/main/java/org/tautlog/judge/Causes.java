@@ -30,6 +30,7 @@ final class Causes {
         if (explained) {
             return;
         }
+        OnsetAgreement.check(sheet);
         wrongParts(sheet);
         if (!sheet.has(FindingCode.WRONG_PARTS)) {
             weakBolt(sheet);

@@ -53,6 +53,7 @@ final class ClampLoadPremises {
                     EARLY_ONSET,
                     LATE_ONSET,
                     OVER_YIELDED,
+                    ONSET_DISAGREES,
                     WEAK_BOLT,
                     HIGH_FRICTION,
                     LOW_FRICTION,

@@ -25,7 +25,11 @@ enum SignatureField {
     CLAMP_LOAD_LOW("clampLoadLowKN", Digits.LOAD),
     CLAMP_LOAD_HIGH("clampLoadHighKN", Digits.LOAD),
     APPARENT_FRICTION("apparentFriction", Digits.FRICTION),
-    CLAMP_LOAD_AFTER_WARM_UP("clampLoadAfterWarmUpKN", Digits.LOAD);
+    CLAMP_LOAD_AFTER_WARM_UP("clampLoadAfterWarmUpKN", Digits.LOAD),
+    YIELD_ONSET_BY_OFFSET("yieldOnsetByOffsetDeg", Digits.ANGLE),
+    YIELD_ONSET_BY_KNEE("yieldOnsetByKneeDeg", Digits.ANGLE),
+    KNEE_GAIN("kneeGain", Digits.ANGLE),
+    KNEE_RATIO("kneeRatio", Digits.RATIO);
 
     /** Decimals written: finer than any uncertainty, coarse enough to read. */
     private static final class Digits {
@@ -87,6 +91,10 @@ enum SignatureField {
             case CLAMP_LOAD_HIGH -> signature.clampLoad().highKN();
             case APPARENT_FRICTION -> signature.clampLoad().apparentFriction();
             case CLAMP_LOAD_AFTER_WARM_UP -> signature.clampLoad().afterWarmUpKN();
+            case YIELD_ONSET_BY_OFFSET -> signature.criteria().offsetDeg();
+            case YIELD_ONSET_BY_KNEE -> signature.criteria().kneeDeg();
+            case KNEE_GAIN -> signature.criteria().kneeGain();
+            case KNEE_RATIO -> signature.criteria().kneeRatio();
         };
     }
 }

@@ -33,6 +33,9 @@ final class Advice {
             case EARLY_ONSET, WEAK_BOLT, WRONG_PARTS, LATE_ONSET ->
                 "Check bolt marking, length and lot on this engine, then the"
                         + " other engines with bolts of that lot.";
+            case ONSET_DISAGREES ->
+                "Look at the trace beside its elastic line before the onset is believed: torque that is lost at once or"
+                        + " wanders is no yield.";
             case STRIPPING ->
                 "Hold the engine; the thread of the block is suspect and cannot be judged by torque again.";
             case ALREADY_TIGHT, REPEATED_ATTEMPT ->

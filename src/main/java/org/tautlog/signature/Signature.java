@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param onset the yield onset
  * @param end the final point
  * @param marks what else the curve shows
+ * @param criteria the yield onset by two further criteria
  * @param clampLoad the clamp load as estimated with the stated joint; missing where the specification states none
  */
 public record Signature(
@@ -22,6 +23,7 @@ public record Signature(
         YieldOnset onset,
         FinalPoint end,
         CurveMarks marks,
+        OnsetCriteria criteria,
         ClampLoad clampLoad) {
     private static final ClampLoad NO_JOINT = ClampLoad.none("the specification states no bolt and layers");
 
@@ -35,11 +37,12 @@ public record Signature(
         Objects.requireNonNull(onset, "onset");
         Objects.requireNonNull(end, "end");
         Objects.requireNonNull(marks, "marks");
+        Objects.requireNonNull(criteria, "criteria");
         Objects.requireNonNull(clampLoad, "clampLoad");
     }
 
     /**
-     * A signature without a clamp load, which no curve gives alone.
+     * A signature without a clamp load, which no curve gives alone, and with the onset by its gradient only.
      *
      * @param samples how many samples the curve has
      * @param prevailingTorqueNm torque of the free turning before seating, N·m
@@ -57,7 +60,7 @@ public record Signature(
             YieldOnset onset,
             FinalPoint end,
             CurveMarks marks) {
-        this(samples, prevailingTorqueNm, snug, elastic, onset, end, marks, NO_JOINT);
+        this(samples, prevailingTorqueNm, snug, elastic, onset, end, marks, OnsetCriteria.notRead(), NO_JOINT);
     }
 
     /**
@@ -67,6 +70,16 @@ public record Signature(
      * @return the changed signature
      */
     public Signature withClampLoad(ClampLoad estimate) {
-        return new Signature(samples, prevailingTorqueNm, snug, elastic, onset, end, marks, estimate);
+        return new Signature(samples, prevailingTorqueNm, snug, elastic, onset, end, marks, criteria, estimate);
+    }
+
+    /**
+     * The same signature with the onset by further criteria.
+     *
+     * @param others the criteria
+     * @return the changed signature
+     */
+    public Signature withCriteria(OnsetCriteria others) {
+        return new Signature(samples, prevailingTorqueNm, snug, elastic, onset, end, marks, others, clampLoad);
     }
 }

@@ -89,7 +89,8 @@ public final class SignatureReader {
         var onset = OnsetFinder.read(even, smooth, fit, rule, cellNoise, end.angleDeg());
         var marks = new MarkReader(curve, stop, turning, cells, smooth, fit, noise)
                 .marks(prevailing, elastic.originDeg(), snugDeg, method.snugTorqueNm());
-        return new Signature(curve.size(), prevailing, snug, elastic, onset, end, marks);
+        return new Signature(curve.size(), prevailing, snug, elastic, onset, end, marks)
+                .withCriteria(OnsetCriteriaReader.read(even, fit, rule, cellNoise));
     }
 
     private static boolean beyondAllSense(Curve curve) {

@@ -4,7 +4,7 @@
  * <p>Public types in reading order: {@link org.tautlog.signature.SignatureReader}, {@link org.tautlog.signature.Signature},
  * {@link org.tautlog.signature.Feature}, {@link org.tautlog.signature.SnugPoint},
  * {@link org.tautlog.signature.ElasticLine}, {@link org.tautlog.signature.YieldOnset},
- * {@link org.tautlog.signature.EndState}, {@link org.tautlog.signature.FinalPoint},
+ * {@link org.tautlog.signature.OnsetCriteria}, {@link org.tautlog.signature.EndState}, {@link org.tautlog.signature.FinalPoint},
  * {@link org.tautlog.signature.CurveMarks}; then what the stated joint adds,
  * {@link org.tautlog.signature.ClampLoadEstimate} and {@link org.tautlog.signature.ClampLoad}.
  *

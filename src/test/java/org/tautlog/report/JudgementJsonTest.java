@@ -56,6 +56,10 @@ class JudgementJsonTest {
                         "clampLoadHighKN",
                         "apparentFriction",
                         "clampLoadAfterWarmUpKN",
+                        "yieldOnsetByOffsetDeg",
+                        "yieldOnsetByKneeDeg",
+                        "kneeGain",
+                        "kneeRatio",
                         "endState"),
                 keys(json.get("signature")));
         assertEquals(

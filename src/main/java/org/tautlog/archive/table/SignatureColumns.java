@@ -16,6 +16,7 @@ import org.tautlog.signature.ElasticLine;
 import org.tautlog.signature.EndState;
 import org.tautlog.signature.Feature;
 import org.tautlog.signature.FinalPoint;
+import org.tautlog.signature.OnsetCriteria;
 import org.tautlog.signature.Signature;
 import org.tautlog.signature.SnugPoint;
 import org.tautlog.signature.YieldOnset;
@@ -99,6 +100,7 @@ final class SignatureColumns {
                         row.feature("peak_torque_nm"),
                         row.feature("turn_deg")),
                 marks(row),
+                OnsetCriteria.notRead(),
                 clampLoad(row));
     }
 

@@ -27,6 +27,8 @@ public enum FindingCode {
     EARLY_ONSET(Consequence.NONCONFORMING, "yield onset too early"),
     /** The gradient fell below the onset ratio later than the latest angle allowed. */
     LATE_ONSET(Consequence.REVIEW, "yield onset too late"),
+    /** Gradient ratio, angle offset and segmented fit put the yield onset further apart than they can on one knee. */
+    ONSET_DISAGREES(Consequence.REVIEW, "onset criteria disagree"),
     /** At the end the gradient ratio was below the least one allowed: the bolt was taken too far into yield. */
     OVER_YIELDED(Consequence.NONCONFORMING, "taken too far into yield"),
     /** The torque stands still or falls after seating, far below the usual onset torque: a thread gives way. */
