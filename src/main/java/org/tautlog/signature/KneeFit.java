@@ -30,7 +30,6 @@ final class KneeFit {
     private final int n;
     private final double slope;
     private final double slopeWeight;
-    private double a;
     private double b;
     private double g;
     private double bestSse = Double.POSITIVE_INFINITY;
@@ -126,7 +125,7 @@ final class KneeFit {
         }
     }
 
-    /** Least squares for a, b, g about the first block; the sum of squares that is left. */
+    /** Least squares for b and g about the means, so that a drops out; the sum of squares that is left. */
     private double solve(double t, double d) {
         double w = 0;
         double wx = 0;
@@ -146,6 +145,7 @@ final class KneeFit {
         double rr = 0;
         double xy = slopeWeight * slope;
         double ry = 0;
+        double yy = slopeWeight * slope * slope;
         for (int i = 0; i < n; i++) {
             double u = x[i] - mx;
             double v = ramp(x[i], t, d) - mr;
@@ -155,18 +155,13 @@ final class KneeFit {
             rr += weight[i] * v * v;
             xy += weight[i] * u * z;
             ry += weight[i] * v * z;
+            yy += weight[i] * z * z;
         }
         double det = xx * rr - xr * xr;
         boolean bent = rr > 0 && det > 1e-12 * xx * rr;
         b = bent ? (xy * rr - ry * xr) / det : xy / xx;
         g = bent ? (ry * xx - xy * xr) / det : 0;
-        a = my - b * mx - g * mr;
-        double sse = slopeWeight * (b - slope) * (b - slope);
-        for (int i = 0; i < n; i++) {
-            double away = y[i] - a - b * x[i] - g * ramp(x[i], t, d);
-            sse += weight[i] * away * away;
-        }
-        return sse;
+        return Math.max(0, yy - b * xy - g * ry);
     }
 
     private static double ramp(double x, double t, double d) {

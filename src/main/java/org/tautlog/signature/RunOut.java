@@ -18,7 +18,7 @@ final class RunOut {
     private static final double LEAST_DEG = 450;
     private static final double MOST_DEG = 1080;
     private static final double BEFORE_ORIGIN_DEG = 60;
-    private static final double BLOCK_DEG = 5;
+    private static final double BLOCK_DEG = 10;
     private static final double RISING_DEG = 15;
     private static final double FREE_DEVIATIONS = 2;
     private static final double LOWEST = 0.8;
@@ -117,9 +117,11 @@ final class RunOut {
     }
 
     private static Swing strongest(Blocks blocks) {
+        blocks.startAt(LOWEST, STEP);
         var best = blocks.swing(LOWEST);
         for (double f = LOWEST + STEP; f <= HIGHEST; f += STEP) {
-            var here = blocks.swing(f);
+            blocks.turnOn();
+            var here = blocks.atPhases(f);
             best = here.explained > best.explained ? here : best;
         }
         for (double step = STEP / 2; step > STEP / (1 << HALVINGS); step /= 2) {
@@ -145,12 +147,20 @@ final class RunOut {
     private static final class Blocks {
         private final double[] place;
         private final double[] torque;
+        private final double[] sine;
+        private final double[] cosine;
+        private final double[] stepSine;
+        private final double[] stepCosine;
         private final int n;
         private final double mean;
 
         Blocks(Cells cells, int from, int to) {
             place = new double[to - from];
             torque = new double[to - from];
+            sine = new double[to - from];
+            cosine = new double[to - from];
+            stepSine = new double[to - from];
+            stepCosine = new double[to - from];
             int count = 0;
             double sum = 0;
             int i = from;
@@ -191,8 +201,41 @@ final class RunOut {
             }
         }
 
-        /** Least squares of constant, sine and cosine. */
+        /** Phases at a frequency, and by how much they turn on from one frequency to the next. */
+        void startAt(double frequency, double step) {
+            phases(frequency);
+            for (int i = 0; i < n; i++) {
+                double turn = 2 * Math.PI * step * place[i] / 360;
+                stepSine[i] = Math.sin(turn);
+                stepCosine[i] = Math.cos(turn);
+            }
+        }
+
+        /** The phases of the next frequency, without a sine to work out. */
+        void turnOn() {
+            for (int i = 0; i < n; i++) {
+                double s = sine[i];
+                double c = cosine[i];
+                sine[i] = s * stepCosine[i] + c * stepSine[i];
+                cosine[i] = c * stepCosine[i] - s * stepSine[i];
+            }
+        }
+
+        private void phases(double frequency) {
+            double perDeg = 2 * Math.PI * frequency / 360;
+            for (int i = 0; i < n; i++) {
+                sine[i] = Math.sin(perDeg * place[i]);
+                cosine[i] = Math.cos(perDeg * place[i]);
+            }
+        }
+
         Swing swing(double frequency) {
+            phases(frequency);
+            return atPhases(frequency);
+        }
+
+        /** Least squares of constant, sine and cosine. */
+        Swing atPhases(double frequency) {
             double ss = 0;
             double cc = 0;
             double sc = 0;
@@ -201,10 +244,9 @@ final class RunOut {
             double sy = 0;
             double cy = 0;
             double y1 = 0;
-            double perDeg = 2 * Math.PI * frequency / 360;
             for (int i = 0; i < n; i++) {
-                double s = Math.sin(perDeg * place[i]);
-                double c = Math.cos(perDeg * place[i]);
+                double s = sine[i];
+                double c = cosine[i];
                 s1 += s;
                 c1 += c;
                 ss += s * s;
