@@ -1,0 +1,156 @@
+package org.tautlog.accuracy;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.tautlog.accuracy.FaultStudy.Good;
+import org.tautlog.accuracy.FaultStudy.Graded;
+import org.tautlog.trace.Curve;
+
+/** The page of the fault study: what was found, what it was called, and a drawing of each fault. */
+final class FaultPage {
+    private static final int WIDTH = 300;
+    private static final int HEIGHT = 150;
+    private static final double MOST_NM = 100;
+
+    private FaultPage() {}
+
+    static String of(List<Graded> graded, List<Good> good) {
+        var text = new StringBuilder();
+        text.append("""
+                <!DOCTYPE html>
+                <html lang="en"><head><meta charset="utf-8"><title>Fault signatures</title>
+                <style>
+                body { font: 14px/1.4 sans-serif; max-width: 1000px; margin: 2em auto; color: #222; padding: 0 1em; }
+                table { border-collapse: collapse; margin: 1em 0; } td, th { padding: .2em .6em; text-align: left; }
+                tr { border-bottom: 1px solid #ddd; } .n { text-align: right; font-variant-numeric: tabular-nums; }
+                .grid { display: grid; grid-template-columns: repeat(3, 1fr); gap: 1.2em; }
+                .grid figure { margin: 0; } figcaption { font-size: 12px; } svg { width: 100%; background: #fafafa; }
+                b.short { color: #a40; } code { font-size: 12px; }
+                </style></head><body>
+                <h1>Fault signatures on simulated faults of graded size</h1>
+                <p>Each fault is placed in ordinary tightenings of a made joint (half of them sampled by time, a third without stage
+                marks) and judged under default fault rules. <i>Found</i>: the tightening does not pass and carries a code of the fault.
+                Intervals: Clopper and Pearson, 95 %. <code>mvn -Dquick test -Dtest=FaultStudy</code> writes this page and
+                <code>faults.csv</code> again. Torque-angle analysis supports and never replaces the plant's released specification.</p>
+                <h2>False alarms</h2>
+                <table><tr><th>good tightenings</th><th class="n">n</th><th class="n">not conforming</th><th>share (interval)</th>
+                <th>called</th></tr>
+                """);
+        for (var row : good) {
+            text.append(String.format(
+                    Locale.ROOT,
+                    "<tr><td>%s</td><td class=\"n\">%d</td><td class=\"n\">%d</td><td>%s</td><td>%s</td></tr>%n",
+                    row.name(),
+                    row.alarms().n(),
+                    row.alarms().hits(),
+                    row.alarms().words(),
+                    words(row.codes())));
+        }
+        text.append(
+                "</table>\n<h2>Found, by size</h2>\n<table><tr><th>fault</th><th class=\"n\">size</th><th>unit</th>");
+        text.append("<th class=\"n\">n</th><th>found (interval)</th><th>not passed</th></tr>\n");
+        for (var row : graded) {
+            boolean matters = row.size() == row.fault().matters();
+            boolean enough = !matters || row.found().value() >= 0.98;
+            text.append(String.format(
+                    Locale.ROOT,
+                    "<tr><td>%s</td><td class=\"n\">%s%s%s</td><td>%s</td><td class=\"n\">%d</td><td>%s%s%s</td><td"
+                            + " class=\"n\">%.1f %%</td></tr>%n",
+                    row.fault().name(),
+                    matters ? "<b>" : "",
+                    number(row.size()),
+                    matters ? "</b>" : "",
+                    row.fault().unit(),
+                    row.found().n(),
+                    enough ? "" : "<b class=\"short\">",
+                    row.found().words(),
+                    enough ? "" : "</b> below 98 %",
+                    100 * row.alarmed().value()));
+        }
+        text.append("</table>\n<p>Bold: the size that matters.</p>\n");
+        matrix(text, graded);
+        text.append(
+                "<h2>What each looks like</h2>\n<p>Grey: a good tightening; black: the fault at the size that matters.");
+        text.append(" Angle to the right, torque up to 100 N·m.</p>\n<div class=\"grid\">\n");
+        for (var fault : Faults.all()) {
+            text.append("<figure><svg viewBox=\"0 0 ")
+                    .append(WIDTH)
+                    .append(' ')
+                    .append(HEIGHT)
+                    .append("\">");
+            var faulty = fault.curve(1, fault.matters());
+            var usual = Faults.ordinary(1).make();
+            double most = Math.max(greatest(faulty), greatest(usual));
+            line(text, usual, most, "#bbb");
+            line(text, faulty, most, "#111");
+            text.append("</svg><figcaption><b>").append(fault.name()).append("</b>, ");
+            text.append(number(fault.matters()))
+                    .append(' ')
+                    .append(fault.unit())
+                    .append(".<br>");
+            text.append(fault.codes().stream()
+                    .map(code -> "<code>" + code.word() + "</code>")
+                    .collect(Collectors.joining(", ")));
+            text.append(": ").append(fault.rule().replaceAll("`([^`]*)`", "<code>$1</code>"));
+            text.append(".</figcaption></figure>\n");
+        }
+        return text.append("</div>\n</body></html>\n").toString();
+    }
+
+    private static void matrix(StringBuilder text, List<Graded> graded) {
+        var rows = graded.stream()
+                .filter(row -> row.size() == row.fault().matters())
+                .toList();
+        var codes = new TreeSet<String>();
+        rows.forEach(row -> codes.addAll(row.first().keySet()));
+        text.append("<h2>What it was called first</h2>\n<p>Faults at the size that matters, per cent of ");
+        text.append(rows.get(0).found().n()).append(".</p>\n<table><tr><th>fault</th><th>called</th></tr>\n");
+        for (var row : rows) {
+            text.append("<tr><td>").append(row.fault().name()).append("</td><td>");
+            text.append(row.first().entrySet().stream()
+                    .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
+                    .map(entry -> String.format(
+                            Locale.ROOT,
+                            "<code>%s</code> %.1f",
+                            entry.getKey(),
+                            100.0 * entry.getValue() / row.found().n()))
+                    .collect(Collectors.joining(", ")));
+            text.append("</td></tr>\n");
+        }
+        text.append("</table>\n");
+    }
+
+    private static double greatest(Curve curve) {
+        double most = 0;
+        for (int i = 0; i < curve.size(); i++) {
+            most = Math.max(most, curve.angleDeg(i));
+        }
+        return most;
+    }
+
+    private static void line(StringBuilder text, Curve curve, double mostDeg, String colour) {
+        text.append("<polyline fill=\"none\" stroke=\"").append(colour).append("\" points=\"");
+        int step = Math.max(1, curve.size() / 900);
+        for (int i = 0; i < curve.size(); i += step) {
+            text.append(String.format(
+                    Locale.ROOT,
+                    "%.1f,%.1f ",
+                    WIDTH * curve.angleDeg(i) / mostDeg,
+                    HEIGHT - 2 - (HEIGHT - 4) * Math.max(0, curve.torqueNm(i)) / MOST_NM));
+        }
+        text.append("\"/>");
+    }
+
+    private static String words(Map<String, Integer> codes) {
+        return codes.entrySet().stream()
+                .map(entry -> entry.getKey() + " " + entry.getValue())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+    }
+}
