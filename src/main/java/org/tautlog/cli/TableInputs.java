@@ -45,10 +45,10 @@ final class TableInputs {
         return columns;
     }
 
-    /** Rows by the words of their group, in the file's order; one group without a name where none is asked for. */
+    /** Rows by the words of their group, in the file's order; one group without a name where none is asked for or there is no row. */
     Map<String, List<CsvRow>> groups(CsvColumns columns) {
         var groups = new LinkedHashMap<String, List<CsvRow>>();
-        if (by.isEmpty()) {
+        if (by.isEmpty() || columns.rows().isEmpty()) {
             groups.put("", columns.rows());
             return groups;
         }

@@ -33,7 +33,7 @@ class DegenerateTablesTest {
                 runs++;
             }
         }
-        assertEquals(tables().size() * (StudyKind.values().length + 3), runs);
+        assertEquals(tables().size() * (StudyKind.values().length + 4), runs);
     }
 
     @Test
@@ -85,7 +85,8 @@ class DegenerateTablesTest {
             assertTrue(
                     plain.out().contains("no chart: ")
                             || plain.out().contains("no study: ")
-                            || plain.out().contains("linearity: "),
+                            || plain.out().contains("linearity: ")
+                            || plain.out().contains("no test: "),
                     what);
             assertTrue(json.out().contains("whyMissing"), what);
         }
@@ -101,6 +102,7 @@ class DegenerateTablesTest {
             if (kind == StudyKind.STREAMS) words.addAll(List.of("--by", "spindle"));
             all.add(words.toArray(String[]::new));
         }
+        all.add(new String[] {"chart", file, "--value", "x", "--by", "spindle", "--by", "part"});
         all.add(new String[] {"chart", file, "--value", "x", "--value", "y", "--kind", "mean-deviation"});
         all.add(new String[] {"chart", file, "--value", "x", "--value", "y", "--kind", "t2", "--subgroup", "part"});
         all.add(new String[] {"chart", file, "--value", "x", "--centre", "1", "--deviation", "1", "--rules", "nelson"});
@@ -128,7 +130,12 @@ class DegenerateTablesTest {
                     "--tolerance",
                     "1"
                 },
-                new String[] {"gauge", file, "--value", "x", "--reference", "ref"});
+                new String[] {"gauge", file, "--value", "x", "--reference", "ref"},
+                new String[] {"outliers", file, "--value", "x"},
+                new String[] {"outliers", file, "--value", "x", "--by", "spindle"},
+                new String[] {"outliers", file, "--value", "x", "--value", "y"},
+                new String[] {"changes", file, "--value", "x"},
+                new String[] {"groups", file, "--value", "x", "--by", "spindle"});
     }
 
     private static Map<String, String> tables() {

@@ -28,8 +28,9 @@ public record Pettitt(long statistic, int index, double pValue, int n) {
             long u = 0;
             long best = 0;
             int at = 1;
+            var sorted = sample.sorted();
             for (int k = 0; k < n - 1; k++) {
-                for (int j = 0; j < n; j++) u += (long) Math.signum(sample.at(j) - sample.at(k));
+                u += above(sorted, sample.at(k)) - below(sorted, sample.at(k));
                 if (Math.abs(u) <= best) continue;
                 best = Math.abs(u);
                 at = k + 1;
@@ -37,5 +38,20 @@ public record Pettitt(long statistic, int index, double pValue, int n) {
             double cube = (double) n * n * n + (double) n * n;
             return new Pettitt(best, at, Math.min(1, 2 * Math.exp(-6.0 * best * best / cube)), n);
         });
+    }
+
+    private static int below(double[] sorted, double x) {
+        int low = 0;
+        int high = sorted.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (sorted[middle] < x) low = middle + 1;
+            else high = middle;
+        }
+        return low;
+    }
+
+    private static int above(double[] sorted, double x) {
+        return sorted.length - below(sorted, Math.nextUp(x));
     }
 }

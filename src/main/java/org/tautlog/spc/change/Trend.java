@@ -3,6 +3,7 @@ package org.tautlog.spc.change;
 import java.util.Arrays;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.tautlog.spc.Answer;
+import org.tautlog.spc.Autocorrelation;
 import org.tautlog.spc.Interval;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.Sample;
@@ -52,6 +53,17 @@ public record Trend(
                     values.length + " values; a trend is sought in up to " + MOST
                             + ", so take means of neighbours first");
         return Sample.varying(values, 4, "a trend").map(sample -> of(sample, confidence));
+    }
+
+    /**
+     * {@return the p value where neighbours resemble each other: z over the factor on means, as for a sum of such values}
+     *
+     * <p>Source: after Hamed and Rao, Journal of Hydrology 204 (1998), for a first-order autoregressive series; from memory.
+     *
+     * @param neighbours how much they do
+     */
+    public double pValue(Autocorrelation neighbours) {
+        return Math.min(1, 2 * NormalDistribution.of(0, 1).survivalProbability(Math.abs(z) / neighbours.meanFactor()));
     }
 
     private static Trend of(Sample sample, double confidence) {

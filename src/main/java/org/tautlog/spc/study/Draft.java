@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.tautlog.spc.Autocorrelation;
 import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.ChartKind;
@@ -152,10 +151,7 @@ final class Draft {
     /** Names for each signal the columns that put it there. */
     void parts(IntFunction<double[]> partsOf) {
         signals.replaceAll(signal -> {
-            var parts = partsOf.apply(signal.point() - 1);
-            int most = IntStream.range(0, parts.length)
-                    .reduce((a, b) -> parts[b] > parts[a] ? b : a)
-                    .orElse(0);
+            int most = Columns.largest(partsOf.apply(signal.point() - 1));
             return new StudySignal(
                     signal.point(),
                     signal.place(),

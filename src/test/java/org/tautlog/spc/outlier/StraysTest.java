@@ -38,6 +38,21 @@ class StraysTest {
         assertEquals(0.0027, (double) flagged / n, 0.0015);
     }
 
+    /** Simulated with NumPy: 21 values around, four robust deviations, 200,000 normal values: 0.0031; three: 0.0143. */
+    @Test
+    void a_narrow_window_flags_more_than_its_width_promises() {
+        int n = 40_000;
+        var values = Simulated.normal(706, n);
+        assertEquals(
+                0.0031,
+                (double) HampelWindow.of(values, 10, 4, 0).orThrow().flagged().size() / n,
+                0.0012);
+        assertEquals(
+                0.0143,
+                (double) HampelWindow.of(values, 10, 3, 0).orThrow().flagged().size() / n,
+                0.0025);
+    }
+
     /** Theory: chi squared with 3 degrees of freedom; 4,000 items, 1 in 200 flagged. */
     @Test
     void robust_distances_flag_normal_items_as_often_as_stated() {
