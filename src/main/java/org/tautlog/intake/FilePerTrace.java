@@ -1,6 +1,7 @@
 package org.tautlog.intake;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,13 +15,18 @@ import org.tautlog.problem.Where;
 
 /**
  * One trace under its heading lines. Exports that were put one behind another into a file are as many traces: the next
- * one begins where heading lines or the table's header come again.
+ * one begins where heading lines or the table's header come again. Where the header comes again and the rows carry on, or
+ * a line begins the next stage, the tables are parts of one trace.
  */
 final class FilePerTrace extends TraceTable {
     private final TraceGate gate;
     private final String sha256;
     private final Map<String, String> headings = new HashMap<>();
+    /** Finished tables under the same headings, which may be parts of one trace with what comes. */
+    private final List<TraceDraft> parts = new ArrayList<>();
+
     private @Nullable TraceDraft draft;
+    private int stage;
     private boolean inTable;
     private boolean sawTable;
 
@@ -39,6 +45,8 @@ final class FilePerTrace extends TraceTable {
             beginTable(line);
         } else if (line.number() == layout.unitsLine()) {
             ledger.lines.kept(1);
+        } else if (text.stage(line).isPresent()) {
+            beginStage(text.stage(line).getAsInt(), line);
         } else if (inTable) {
             takeRow(line);
         } else {
@@ -47,19 +55,35 @@ final class FilePerTrace extends TraceTable {
     }
 
     private void takeRow(Line line) {
-        if (text.isComment(line)) {
+        if (text.isComment(line) || text.row(line).filter(text::isUnitsAgain).isPresent()) {
             ledger.lines.ignored(1);
         } else if (isHeader(line)) {
-            settle();
+            setAside();
             beginTable(line);
         } else if (beginsNext(line)) {
             settle();
             headings.clear();
+            stage = 0;
             inTable = false;
             takeHeading(line);
         } else {
             addRow(line);
         }
+    }
+
+    /** Where a row may be the stage's number alone, it is no row: no table has a single column. */
+    private void beginStage(int number, Line line) {
+        ledger.lines.kept(1);
+        setAside();
+        stage = number;
+        inTable = false;
+    }
+
+    private void setAside() {
+        if (draft != null && (stage == 0 || draft.rows() > 0)) {
+            parts.add(draft);
+        }
+        draft = null;
     }
 
     private void addRow(Line line) {
@@ -94,6 +118,7 @@ final class FilePerTrace extends TraceTable {
 
     private TraceDraft begin(Line line) {
         draft = draft(line);
+        draft.ofStage(stage);
         draft.identity().putAll(text.identity(headings, List.of()));
         return draft;
     }
@@ -110,12 +135,25 @@ final class FilePerTrace extends TraceTable {
     }
 
     private void settle() {
-        if (draft == null) {
-            return;
+        setAside();
+        TraceDraft whole = null;
+        for (var part : parts) {
+            if (whole != null && part.belongsTo(whole)) {
+                whole.append(part).ifPresent(ledger::assume);
+            } else {
+                settle(whole);
+                whole = part;
+            }
         }
-        checkSampleCount(draft);
-        gate.settle(draft, text.layout(), sha256);
-        draft = null;
+        settle(whole);
+        parts.clear();
+    }
+
+    private void settle(@Nullable TraceDraft whole) {
+        if (whole != null) {
+            checkSampleCount(whole);
+            gate.settle(whole, text.layout(), sha256);
+        }
     }
 
     /** An export that says how many samples it has lets the reader see that some are missing. */

@@ -7,8 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import org.tautlog.intake.layout.FileLayout;
 import org.tautlog.intake.layout.IdentityField;
+import org.tautlog.intake.layout.LayoutSniffer;
 import org.tautlog.intake.layout.Origin;
 import org.tautlog.intake.text.Cells;
 import org.tautlog.intake.text.Line;
@@ -19,6 +22,12 @@ final class LogText {
     private static final String SAMPLE_COUNT_NAMES = " samples samplecount numberofsamples points messpunkte anzahl ";
 
     private static final String TIME_OF_DAY_NAMES = " time zeit uhrzeit ";
+
+    /** A key and its value with nothing but room between them. */
+    private static final Pattern ALIGNED_KEY = Pattern.compile("\\s*(\\S+(?: \\S+){0,4})(?:\\s{2,}|\\t)(\\S.{0,200})");
+
+    private static final Pattern STAGE_LINE = Pattern.compile(
+            "(?i)[\\[#=*-]*\\s*(?:stage|step|stufe|schritt|phase)\\s*(?:no\\.?|nr\\.?)?\\s*[:=;,\\t]?\\s*([0-9]{1,3})\\s*[\\]=*;,\\t-]*");
 
     private final String file;
     private final FileLayout layout;
@@ -95,16 +104,35 @@ final class LogText {
         int colon = whole.indexOf(':');
         int sign = colon >= 0 ? colon : whole.indexOf('=');
         int delimiter = whole.indexOf(layout.delimiter());
-        if (sign > 0 && (delimiter < 0 || sign < delimiter)) {
+        if (sign > 0 && (delimiter < 0 || sign < delimiter || layout.delimiter() == Cells.BLANKS)) {
             var behind = whole.substring(sign + 1);
             // A heading that fills one quoted cell has its delimiters in the value itself.
             boolean quotedWhole = parts.size() == 1 && text.stripLeading().startsWith("\"");
             return Optional.of(Map.entry(
                     whole.substring(0, sign).strip(), quotedWhole ? behind.strip() : valueOf(behind, colon >= 0)));
         }
+        var aligned = ALIGNED_KEY.matcher(text);
+        if (aligned.matches() && (parts.size() == 1 || layout.delimiter() == Cells.BLANKS)) {
+            return Optional.of(Map.entry(aligned.group(1), aligned.group(2).strip()));
+        }
         return parts.size() >= 2 && !parts.get(0).isEmpty()
                 ? Optional.of(Map.entry(parts.get(0), parts.get(1)))
                 : Optional.empty();
+    }
+
+    /** A line that does nothing but begin a stage: {@code Stage: 2}, {@code [Schritt 2]}. */
+    OptionalInt stage(Line line) {
+        var found = line.tooLong() ? null : STAGE_LINE.matcher(line.text().strip());
+        return found != null && found.matches()
+                ? OptionalInt.of(Integer.parseInt(found.group(1)))
+                : OptionalInt.empty();
+    }
+
+    /** Whether a row repeats the units under a header that comes again. */
+    boolean isUnitsAgain(List<String> row) {
+        return layout.unitsLine() > 0
+                && row.stream().noneMatch(cell -> !cell.isEmpty() && Character.isDigit(cell.charAt(0)))
+                && LayoutSniffer.areUnits(row);
     }
 
     /** {@code Serial:;FW-1;;} has its value in the cell after the colon. */
@@ -157,6 +185,7 @@ final class LogText {
                 identity.put(field, row.get(column));
             }
         });
+        joinTimeOfDayCell(identity, row);
         if (identity.getOrDefault(IdentityField.ATTEMPT, "x").isEmpty()) {
             identity.remove(IdentityField.ATTEMPT);
         }
@@ -170,6 +199,14 @@ final class LogText {
                 identity.computeIfPresent(IdentityField.TIME, (field, day) -> day + ' ' + value);
             }
         });
+    }
+
+    /** Tables hold the day and the time of day in two columns. */
+    private void joinTimeOfDayCell(Map<IdentityField, String> identity, List<String> row) {
+        int column = layout.timeOfDayColumn();
+        if (column >= 0 && column < row.size()) {
+            identity.computeIfPresent(IdentityField.TIME, (field, day) -> day + ' ' + row.get(column));
+        }
     }
 
     private void readFileName() {

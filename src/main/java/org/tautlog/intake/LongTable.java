@@ -65,7 +65,8 @@ final class LongTable extends TraceTable {
 
     private void takeRow(Line line) {
         var row = text.row(line);
-        if (row.filter(text::isHeader).isPresent()) {
+        if (row.filter(cells -> text.isHeader(cells) || text.isUnitsAgain(cells))
+                .isPresent()) {
             ledger.lines.ignored(1);
             return;
         }

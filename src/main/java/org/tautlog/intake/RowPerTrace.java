@@ -40,7 +40,10 @@ final class RowPerTrace extends TraceTable {
             ledger.lines.kept(1);
         } else if (line.number() == layout.headerLine() || line.number() == layout.unitsLine()) {
             ledger.lines.kept(1);
-        } else if (text.isComment(line) || text.row(line).filter(text::isHeader).isPresent()) {
+        } else if (text.isComment(line)
+                || text.row(line)
+                        .filter(cells -> text.isHeader(cells) || text.isUnitsAgain(cells))
+                        .isPresent()) {
             ledger.lines.ignored(1);
         } else {
             takeTrace(line);

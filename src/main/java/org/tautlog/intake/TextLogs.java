@@ -19,6 +19,9 @@ import org.tautlog.problem.Where;
 /** Reads one unpacked log: tells its encoding, completes its layout, and has its lines read in its shape. */
 final class TextLogs {
     private static final int HEAD_LINES = 200;
+    /** Some machines write their whole parameter set above the table; looked through only where the usual head has no table. */
+    private static final int LONGEST_HEAD_LINES = 20_000;
+
     private static final int HEAD_CHARACTERS = 1 << 20;
 
     private final ReadBounds bounds;
@@ -51,6 +54,9 @@ final class TextLogs {
         skipMark(bytes, head);
         var lines = new LineSource(new InputStreamReader(bytes, charset.get()), bounds.longestLine());
         var layout = LayoutSniffer.complete(stated, file, lines.peek(HEAD_LINES, HEAD_CHARACTERS));
+        if (layout.value().isEmpty()) {
+            layout = LayoutSniffer.complete(stated, file, lines.peek(LONGEST_HEAD_LINES, HEAD_CHARACTERS));
+        }
         if (layout.value().isEmpty()) {
             layout.problems().forEach(ledger::problem);
             ledger.files.rejected(1);

@@ -28,6 +28,8 @@ final class TraceDraft {
     private int samples;
     private int times;
     private int stages;
+    private int partStage;
+    private int lastStage;
     private long rows;
     private @Nullable Problem fault;
     private @Nullable Problem remark;
@@ -186,6 +188,79 @@ final class TraceDraft {
         var axis = column(byTime ? SampleQuantity.TIME : SampleQuantity.ANGLE);
         var before = earlier.column(byTime ? SampleQuantity.TIME : SampleQuantity.ANGLE);
         return Math.abs(axis[0] - before[earlier.samples - 1]) < Math.abs(axis[0] - before[0]);
+    }
+
+    /** The stage that a heading above the table names; 0 where none does. */
+    void ofStage(int number) {
+        partStage = number;
+        lastStage = number;
+    }
+
+    /** Whether a table under the same headings goes on with this trace's earlier part. */
+    boolean belongsTo(TraceDraft earlier) {
+        if (partStage > 0 && earlier.lastStage > 0 && partStage != earlier.lastStage) {
+            return partStage > earlier.lastStage;
+        }
+        return partStage == earlier.lastStage && carriesOn(earlier);
+    }
+
+    /**
+     * Adds a later part. Where its angle starts over, as it does where a machine counts it from the start of each stage, it
+     * is counted on from the end of what is there, and so is its time.
+     *
+     * @return what was taken for granted
+     */
+    Optional<Problem> append(TraceDraft part) {
+        rows += part.rows;
+        part.fault().ifPresent(this::spoil);
+        if (samples + part.samples > mostSamples) {
+            spoil(ProblemCode.TOO_LARGE, part.firstRow, "the trace has more than " + mostSamples + " samples", "", "");
+        }
+        if (fault != null || samples == 0 || part.samples == 0) {
+            return Optional.empty();
+        }
+        boolean startsOver = startsOver(SampleQuantity.ANGLE, part);
+        values.forEach((quantity, column) -> {
+            double shift = startsOver(quantity, part) ? column[samples - 1] : 0.0;
+            var joined = Arrays.copyOf(column, samples + part.samples);
+            for (int i = 0; i < part.samples; i++) {
+                joined[samples + i] = part.column(quantity)[i] + shift;
+            }
+            values.put(quantity, joined);
+        });
+        stageOf(this, partStage);
+        stageOf(part, part.partStage);
+        stage = Arrays.copyOf(stage, samples + part.samples);
+        System.arraycopy(part.stage, 0, stage, samples, part.samples);
+        samples += part.samples;
+        times += part.times;
+        stages += part.stages;
+        lastStage = part.lastStage;
+        return startsOver
+                ? Optional.of(new Problem(
+                        ProblemCode.ASSUMED,
+                        part.firstRow.at("angle"),
+                        "the angle starts over with each stage; it is counted on from the end of the stage before",
+                        "",
+                        "export the stages with one angle that runs through"))
+                : Optional.empty();
+    }
+
+    private boolean startsOver(SampleQuantity quantity, TraceDraft part) {
+        if (quantity == SampleQuantity.TORQUE || part.partStage == lastStage) {
+            return false;
+        }
+        var before = column(quantity);
+        double first = part.column(quantity)[0];
+        return Math.abs(first - before[samples - 1]) > Math.abs(first - before[0]);
+    }
+
+    /** Stages that the table itself does not tell are those of the headings. */
+    private static void stageOf(TraceDraft draft, int number) {
+        if (number > 0 && draft.stages == 0) {
+            Arrays.fill(draft.stage, 0, draft.samples, number);
+            draft.stages = draft.samples;
+        }
     }
 
     /** The curve; empty where there is none to be had, and then there is a fault. */

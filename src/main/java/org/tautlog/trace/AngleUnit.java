@@ -43,12 +43,16 @@ public enum AngleUnit {
     }
 
     /**
-     * Finds the unit that a text spells, case and outer blanks aside.
+     * Finds the unit that a text spells, case and outer blanks aside. {@code Grad}, with a capital as German writes it,
+     * is the degree; in small letters it would be the gon in English, and is refused.
      *
      * @param text for example {@code deg} or {@code turns}
      * @return the unit, or empty where no angle unit is spelt so
      */
     public static Optional<AngleUnit> parse(String text) {
+        if (text.strip().equals("Grad")) {
+            return Optional.of(DEGREE);
+        }
         var wanted = text.strip().toLowerCase(Locale.ROOT);
         for (var unit : values()) {
             if (wanted.indexOf('|') < 0 && unit.spellings.contains('|' + wanted + '|')) {

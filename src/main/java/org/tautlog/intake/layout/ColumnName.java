@@ -1,5 +1,6 @@
 package org.tautlog.intake.layout;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -14,7 +15,8 @@ import org.tautlog.intake.toml.Quantity;
  */
 record ColumnName(String plain, String unit) {
     private static final Pattern BRACKETED = Pattern.compile("(.*?)\\s*(?:\\(([^()]*)\\)|\\[([^\\[\\]]*)\\])\\s*");
-    private static final Pattern BEHIND_SIGN = Pattern.compile("(.*\\S)(?:\\s+/\\s*|_|\\s+in\\s+|\\s+)(\\S+)");
+    private static final Pattern BEHIND_IN = Pattern.compile("(.*\\S)\\s+in\\s+(\\S+)");
+    private static final Pattern BEHIND_SIGN = Pattern.compile("(.*\\S)(?:\\s+/\\s*|_|\\s+)(\\S+)");
 
     static ColumnName of(String header) {
         var bracketed = BRACKETED.matcher(header);
@@ -22,9 +24,11 @@ record ColumnName(String plain, String unit) {
             var unit = bracketed.group(2) == null ? bracketed.group(3) : bracketed.group(2);
             return new ColumnName(plain(bracketed.group(1)), unit.strip());
         }
-        var behind = BEHIND_SIGN.matcher(header);
-        if (header.length() < 200 && behind.matches() && isUnit(behind.group(2))) {
-            return new ColumnName(plain(behind.group(1)), behind.group(2));
+        for (var pattern : List.of(BEHIND_IN, BEHIND_SIGN)) {
+            var behind = pattern.matcher(header);
+            if (header.length() < 200 && behind.matches() && isUnit(behind.group(2))) {
+                return new ColumnName(plain(behind.group(1)), behind.group(2));
+            }
         }
         return new ColumnName(plain(header), "");
     }

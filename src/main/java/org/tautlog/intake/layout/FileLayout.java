@@ -17,6 +17,7 @@ import org.tautlog.intake.text.NumberForm;
  * @param samples where each quantity of the samples comes from; always angle and torque
  * @param identityColumns 0-based columns of identity fields
  * @param keyColumns 0-based columns that change where a long table's next trace begins
+ * @param timeOfDayColumn 0-based column of the time of day where the identity's time column holds only the day; else -1
  * @param listSeparator what stands between values of a list cell
  */
 public record FileLayout(
@@ -30,6 +31,7 @@ public record FileLayout(
         Map<SampleQuantity, SampleColumn> samples,
         Map<IdentityField, Integer> identityColumns,
         List<Integer> keyColumns,
+        int timeOfDayColumn,
         char listSeparator) {
     public FileLayout {
         header = List.copyOf(header);

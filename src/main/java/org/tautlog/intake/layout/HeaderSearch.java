@@ -14,8 +14,11 @@ import org.tautlog.problem.Where;
 
 /** Finds the table's header: the line, cut at the delimiter, in which the most columns are known by name. */
 final class HeaderSearch {
-    /** Where two delimiters explain a line as well, the one that is no decimal mark and no blank text wins. */
-    private static final List<Character> DELIMITERS = List.of(';', '\t', ',', '|');
+    /**
+     * Where two delimiters explain a line as well, the one that is no decimal mark wins. Blanks cut any sentence, so they
+     * count only where nothing else explains the file.
+     */
+    private static final List<Character> DELIMITERS = List.of(';', '\t', ',', '|', Cells.BLANKS);
 
     private final LogLayout stated;
 
@@ -50,6 +53,9 @@ final class HeaderSearch {
         Header best = null;
         Header nearest = null;
         for (var delimiter : delimiters) {
+            if (delimiter == Cells.BLANKS && best != null) {
+                break;
+            }
             var cutter = new Cells(delimiter);
             for (var line : head) {
                 if (!mayNameColumns(line)) {

@@ -6,21 +6,30 @@ import java.util.Optional;
 /** The parts of a trace's identity, each with the words by which exports name it. */
 public enum IdentityField {
     /** Identifier of the engine. */
-    SERIAL("serial serialno serialnr serialnumber seriennummer seriennr sn engine engineserial engineno enginenumber "
-            + "motor motornummer motornr partserial partid partno productid bauteil bauteilnr workpieceid vin"),
+    SERIAL("serial serialno serialnr serialnumber seriennummer seriennr sn engine engineserial engineserialno"
+            + " engineserialnumber engineno enginenumber engineid motor motornummer motornr motorseriennummer motorseriennr"
+            + " partserial partserialnumber partid partno productid productserial productserialnumber bauteil bauteilnr"
+            + " workpieceid werkstück werkstücknr werkstücknummer vin"),
     /** Where it was tightened. */
-    STATION("station stationid stationno stationnr arbeitsplatz arbeitsstation operation"),
+    STATION("station stationid stationno stationnr stationname stationnumber stationsname stationsnr stationsnummer"
+            + " workstation arbeitsplatz arbeitsstation operation"),
     /** Which of the station's tools. */
-    SPINDLE("spindle spindleno spindlenr spindlenumber spindel spindelnr channel kanal tool werkzeug"),
+    SPINDLE(
+            "spindle spindleno spindlenr spindlenumber spindleid spindel spindelnr spindelnummer schraubspindel channel channelno"
+                    + " kanal kanalnr tool toolno toolid toolnumber werkzeug werkzeugnr schrauber schraubernr"),
     /** The place in the engine. */
-    BOLT("bolt boltno boltnr boltnumber boltposition position pos schraube schraubennr schraubstelle screw joint"),
+    BOLT("bolt boltno boltnr boltnumber boltid boltposition position positionno positionnr pos schraube schraubennr"
+            + " schraubennummer schraubstelle schraubstellennr schraubstellennummer schraubposition schraubpunkt screw screwno"
+            + " screwnumber joint jointno fastener fastenerno"),
     /** 1, 2, ... for the same bolt position of the same engine. */
-    ATTEMPT("attempt attemptno versuch versuchnr retry wiederholung"),
+    ATTEMPT("attempt attemptno attemptnumber versuch versuchnr versuchsnr versuchsnummer retry wiederholung"),
     /** When the tightening ended or was recorded. */
     TIME(
-            "recorded recordedat timestamp zeitstempel date datum datetime datumzeit datumuhrzeit finished timestamplocal"),
+            "recorded recordedat recordingtime timestamp zeitstempel date datum datetime dateandtime dateandtimeofday datumzeit"
+                    + " datumuhrzeit datumunduhrzeit zeitpunkt aufgezeichnet aufnahmezeit finished endtime timestamplocal"),
     /** The supplier's heat or batch mark. */
-    BOLT_LOT("boltlot lot lotno batch charge schraubencharge heat los");
+    BOLT_LOT(
+            "boltlot lot lotno lotnumber batch batchno batchnumber charge chargennr chargennummer schraubencharge heat los");
 
     private final String names;
 

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.ResolverStyle;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -35,7 +36,7 @@ import org.tautlog.problem.ProblemCode;
  *
  * [text]
  * encoding     = "UTF-8"           # any that Java knows
- * delimiter    = ";"               # , ; | or tab
+ * delimiter    = ";"               # , ; | tab, or blanks for columns that are aligned
  * decimal-mark = ","               # . or ,
  * thousands    = false             # whether the other mark stands between thousands
  * comment      = "#"               # beginning of lines that are no rows
@@ -51,7 +52,7 @@ import org.tautlog.problem.ProblemCode;
  * file-name = "(?&lt;serial&gt;FW-[0-9]+)_SP(?&lt;spindle&gt;[0-9])[.]csv"
  *
  * [time]                           # how recording times are written
- * format = "dd.MM.yyyy HH:mm:ss"   # letters as Java's DateTimeFormatter has them
+ * format = "dd.MM.yyyy HH:mm:ss"   # letters as Java's DateTimeFormatter has them; names of months in English
  * zone   = "Europe/Berlin"         # of times that carry none
  *
  * [samples]                        # a column, or a regular step from 0
@@ -70,7 +71,7 @@ import org.tautlog.problem.ProblemCode;
  */
 public final class LayoutFile {
     private static final Map<String, Character> DELIMITERS =
-            Map.of(",", ',', ";", ';', "tab", '\t', "\t", '\t', "|", '|');
+            Map.of(",", ',', ";", ';', "tab", '\t', "\t", '\t', "|", '|', "blanks", ' ');
     private static final Map<String, Character> DECIMAL_MARKS = Map.of(".", '.', ",", ',');
     private static final Map<String, Integer> SIGNS = Map.of("positive", 1, "negative", -1);
 
@@ -143,7 +144,10 @@ public final class LayoutFile {
 
     private static Optional<DateTimeFormatter> format(StrictTable table, String pattern) {
         try {
-            return Optional.of(DateTimeFormatter.ofPattern(pattern.replace("yyyy", "uuuu"), Locale.ROOT)
+            return Optional.of(new DateTimeFormatterBuilder()
+                    .parseCaseInsensitive()
+                    .appendPattern(pattern.replace("yyyy", "uuuu"))
+                    .toFormatter(Locale.ENGLISH)
                     .withResolverStyle(ResolverStyle.STRICT));
         } catch (IllegalArgumentException e) {
             table.problem(

@@ -20,6 +20,8 @@ public final class LayoutSniffer {
     private static final String TRACE_NAMES =
             " trace traceid traceno runid run cycle cycleno cycleid resultid recordid id vorgang vorgangnr zyklus kurve kurvennr ";
 
+    private static final String TIME_OF_DAY_NAMES = " timeofday uhrzeit tageszeit ";
+
     private final LogLayout stated;
     private final String file;
     private final List<Line> head;
@@ -97,6 +99,7 @@ public final class LayoutSniffer {
                         samples,
                         header.identity(),
                         shape == LogShape.LONG_TABLE ? keys : List.of(),
+                        timeOfDayColumn(header),
                         separator == 0 ? ' ' : separator),
                 assumed);
     }
@@ -112,15 +115,26 @@ public final class LayoutSniffer {
     /** The cells of a row that holds units and nothing else; empty where the row is another. */
     private static List<String> unitsIn(Optional<List<String>> row, HeaderSearch.Header header) {
         var cells = row.orElse(List.of());
+        return cells.size() == header.cells().size() && areUnits(cells) ? cells : List.of();
+    }
+
+    /**
+     * Says whether a row holds units and nothing else.
+     *
+     * @param row the cells of a row
+     * @return whether it is a row of units, as it stands under a header
+     */
+    public static boolean areUnits(List<String> row) {
         boolean any = false;
-        for (var cell : cells) {
+        for (var cell : row) {
             var unit = unitIn(cell);
-            if (!unit.isEmpty() && !unit.equals("-") && !ColumnName.isUnit(unit)) {
-                return List.of();
+            boolean known = ColumnName.isUnit(unit);
+            if (!known && !unit.isEmpty() && !unit.equals("-")) {
+                return false;
             }
-            any |= ColumnName.isUnit(unit);
+            any |= known;
         }
-        return any && cells.size() == header.cells().size() ? cells : List.of();
+        return any;
     }
 
     private static String unitIn(String cell) {
@@ -216,6 +230,7 @@ public final class LayoutSniffer {
         if (trace >= 0 && !header.samples().containsValue(trace)) {
             keys.add(trace);
         }
+        int timeOfDay = timeOfDayColumn(header);
         Integer time = header.identity().get(IdentityField.TIME);
         header.identity().forEach((field, column) -> {
             if (field != IdentityField.TIME) {
@@ -225,7 +240,16 @@ public final class LayoutSniffer {
         if (time != null && !changesWithEachSample(time, keys, rows)) {
             keys.add(time);
         }
+        if (timeOfDay >= 0 && !changesWithEachSample(timeOfDay, keys, rows)) {
+            keys.add(timeOfDay);
+        }
         return List.copyOf(keys);
+    }
+
+    private static int timeOfDayColumn(HeaderSearch.Header header) {
+        int column = HeaderSearch.first(
+                header.cells(), cell -> TIME_OF_DAY_NAMES.contains(' ' + ColumnName.plain(cell) + ' '));
+        return header.identity().containsKey(IdentityField.TIME) ? column : -1;
     }
 
     /** A time column may hold the moment of each sample instead of the moment of the tightening. */
@@ -251,6 +275,6 @@ public final class LayoutSniffer {
     }
 
     private static String spelt(char delimiter) {
-        return delimiter == '\t' ? "tab" : "'" + delimiter + "'";
+        return delimiter == Cells.BLANKS ? "blanks" : delimiter == '\t' ? "tab" : "'" + delimiter + "'";
     }
 }

@@ -10,11 +10,15 @@ public enum SampleQuantity {
     /** Angle. */
     ANGLE(
             Quantity.ANGLE,
-            "angle angleact actualangle winkel drehwinkel istwinkel winkelist phi rotation rotationangle"),
+            "angle angleact actualangle anglevalue measuredangle tighteningangle spindleangle turnangle phi rotation"
+                    + " rotationangle winkel drehwinkel istwinkel winkelist winkelistwert winkelwert anziehwinkel"
+                    + " anzugswinkel anzugwinkel weiterdrehwinkel"),
     /** Torque. */
     TORQUE(
             Quantity.TORQUE,
-            "torque torqueact actualtorque drehmoment moment istmoment momentist drehmomentist anziehdrehmoment md m"),
+            "torque torqueact actualtorque torquevalue measuredtorque tighteningtorque spindletorque drehmoment moment"
+                    + " istmoment momentist momentistwert momentwert drehmomentist drehmomentistwert drehmomentwert"
+                    + " anziehdrehmoment anziehmoment anzugsmoment anzugmoment anzugsdrehmoment md m"),
     /** Time since the start. */
     TIME(Quantity.TIME, "time zeit t elapsed elapsedtime sampletime messzeit zeitist"),
     /** Number of the stage. */

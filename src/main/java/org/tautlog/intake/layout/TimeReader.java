@@ -14,12 +14,21 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Reads recording times. Where no format is stated, ISO 8601 and day.month.year are tried; a date with slashes is
- * refused, for it means another day on either side of the ocean.
+ * Reads recording times. Where no format is stated these are tried: ISO 8601 with and without its signs, year/month/day,
+ * day.month.year, and days with the month's name in English or German. A date with slashes that does not begin with the
+ * year is refused, for it means another day on either side of the ocean.
  */
 public final class TimeReader {
-    private static final List<DateTimeFormatter> USUAL =
-            List.of(DateTimeFormatter.ISO_OFFSET_DATE_TIME, local("uuuu-MM-dd['T'][' ']"), local("d.M.uuuu['T'][' ']"));
+    private static final List<DateTimeFormatter> USUAL = List.of(
+            DateTimeFormatter.ISO_OFFSET_DATE_TIME,
+            usual("uuuu-MM-dd['T'][' ']", Locale.ROOT),
+            usual("d.M.uuuu['T'][' ']", Locale.ROOT),
+            usual("uuuu/M/d['T'][' ']", Locale.ROOT),
+            usual("d.M.uu' '", Locale.ROOT),
+            usual("d[-][ ]MMM[-][ ]uuuu' '", Locale.ENGLISH),
+            usual("d. MMMM uuuu' '", Locale.GERMAN),
+            usual("d. MMM uuuu' '", Locale.GERMAN),
+            basic());
 
     private final TimeForm form;
 
@@ -67,10 +76,24 @@ public final class TimeReader {
                 : new Reading(local.atZone(form.zone()).toOffsetDateTime(), false);
     }
 
-    private static DateTimeFormatter local(String date) {
+    private static DateTimeFormatter usual(String date, Locale months) {
         return new DateTimeFormatterBuilder()
+                .parseCaseInsensitive()
                 .appendPattern(date + "H:mm[:ss]")
                 .appendFraction(ChronoField.NANO_OF_SECOND, 0, 9, true)
+                .optionalStart()
+                .appendLiteral(',')
+                .appendFraction(ChronoField.NANO_OF_SECOND, 1, 9, false)
+                .optionalEnd()
+                .appendPattern("[' '][XXX][XX][X]")
+                .toFormatter(months)
+                .withResolverStyle(ResolverStyle.STRICT);
+    }
+
+    private static DateTimeFormatter basic() {
+        return new DateTimeFormatterBuilder()
+                .parseCaseInsensitive()
+                .appendPattern("uuuuMMdd['T'][' ']HHmmss[' '][XXX][XX][X]")
                 .toFormatter(Locale.ROOT)
                 .withResolverStyle(ResolverStyle.STRICT);
     }

@@ -11,8 +11,14 @@ import org.apache.commons.csv.CSVParser;
 /**
  * Cuts a line into its cells. Each line stands alone: a quote left open spoils its own line and not the rest of the
  * file, so a cell cannot hold a line end. Cells are stripped of outer blanks.
+ *
+ * <p>A blank as delimiter stands for columns that are aligned: any run of blanks and tabs cuts, and a unit in brackets or
+ * behind a stroke belongs to the name before it.
  */
 public final class Cells {
+    /** The delimiter of columns that are aligned by blanks. */
+    public static final char BLANKS = ' ';
+
     private final char delimiter;
     private final CSVFormat quoted;
 
@@ -39,7 +45,44 @@ public final class Cells {
      */
     public Optional<List<String>> of(String line) {
         // A line without quotes needs no parser, and nearly all lines of an export are such.
-        return line.indexOf('"') < 0 ? Optional.of(plain(line)) : withQuotes(line);
+        if (line.indexOf('"') >= 0) {
+            return withQuotes(line);
+        }
+        return Optional.of(delimiter == BLANKS ? aligned(line) : plain(line));
+    }
+
+    private static List<String> aligned(String line) {
+        var cells = new ArrayList<String>();
+        int end = line.length();
+        int at = 0;
+        while (at < end) {
+            while (at < end && Character.isWhitespace(line.charAt(at))) {
+                at++;
+            }
+            int from = at;
+            while (at < end && !Character.isWhitespace(line.charAt(at))) {
+                at++;
+            }
+            if (at > from) {
+                addAligned(cells, line.substring(from, at));
+            }
+        }
+        if (cells.isEmpty()) {
+            cells.add("");
+        }
+        return cells;
+    }
+
+    private static void addAligned(List<String> cells, String word) {
+        int last = cells.size() - 1;
+        boolean unit = word.startsWith("(") || word.startsWith("[") || word.startsWith("/");
+        if (last >= 0
+                && Character.isLetter(cells.get(last).charAt(0))
+                && (unit || cells.get(last).endsWith("/"))) {
+            cells.set(last, cells.get(last) + ' ' + word);
+        } else {
+            cells.add(word);
+        }
     }
 
     private List<String> plain(String line) {
@@ -57,7 +100,10 @@ public final class Cells {
         try (var parser = CSVParser.parse(line, quoted)) {
             var records = parser.getRecords();
             return records.size() == 1
-                    ? Optional.of(records.get(0).stream().map(String::strip).toList())
+                    ? Optional.of(records.get(0).stream()
+                            .map(String::strip)
+                            .filter(cell -> delimiter != BLANKS || !cell.isEmpty())
+                            .toList())
                     : Optional.empty();
         } catch (CSVException | java.io.UncheckedIOException e) {
             return Optional.empty();

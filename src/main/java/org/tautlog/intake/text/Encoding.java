@@ -17,9 +17,12 @@ public record Encoding(Charset charset, int markBytes, boolean certain) {
     /** How many bytes are enough to tell. */
     public static final int HEAD_BYTES = 1 << 16;
 
+    private static final Charset WINDOWS = Charset.forName("windows-1252");
+
     /**
      * Tells the encoding: a byte-order mark decides; zero bytes in every other place are UTF-16; what is well-formed
-     * UTF-8 is UTF-8; anything else is ISO-8859-1.
+     * UTF-8 is UTF-8; anything else is windows-1252 where a byte stands that ISO-8859-1 has no sign for, else
+     * ISO-8859-1.
      *
      * @param head the first bytes of the file
      * @param length how many of them are filled
@@ -48,8 +51,22 @@ public record Encoding(Charset charset, int markBytes, boolean certain) {
         for (int i = 0; i < length; i++) {
             ascii &= head[i] >= 0;
         }
-        boolean utf8 = ascii || isUtf8(head, length);
-        return Optional.of(new Encoding(utf8 ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1, 0, utf8));
+        if (ascii || isUtf8(head, length)) {
+            return Optional.of(new Encoding(StandardCharsets.UTF_8, 0, true));
+        }
+        return Optional.of(
+                new Encoding(holdsWindowsSigns(head, length) ? WINDOWS : StandardCharsets.ISO_8859_1, 0, false));
+    }
+
+    /** From 0x80 to 0x9F ISO-8859-1 has control characters, which no export writes; there Windows has quotes and dashes. */
+    private static boolean holdsWindowsSigns(byte[] head, int length) {
+        for (int i = 0; i < length; i++) {
+            int b = head[i] & 0xFF;
+            if (b >= 0x80 && b <= 0x9F) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean begins(byte[] head, int length, int... mark) {
