@@ -79,7 +79,8 @@ public final class ArchiveQuery implements AutoCloseable {
     }
 
     /**
-     * Traces of a stream around a moment: the peers of a tightening.
+     * Traces of a stream around a moment: the peers of a tightening. Their times are asked for first, without the samples,
+     * so that only the files and row groups that hold them are read whole.
      *
      * @param station the station
      * @param spindle the spindle
@@ -93,13 +94,20 @@ public final class ArchiveQuery implements AutoCloseable {
     public Outcome<List<Kept<Trace>>> peers(
             String station, String spindle, String bolt, OffsetDateTime around, int mostBefore, int mostAfter)
             throws IOException {
+        var first =
+                rows.lastTime(TraceTable.table(), stream(station, spindle, bolt).before(around), "DESC", mostBefore);
+        var last =
+                rows.lastTime(TraceTable.table(), stream(station, spindle, bolt).from(around), "", mostAfter);
         var earlier = rows.all(
                 TraceTable.table(),
-                stream(station, spindle, bolt).before(around),
+                stream(station, spindle, bolt).before(around).fromUtc(first),
                 "time_utc DESC, serial DESC, bolt DESC, attempt DESC, row_sha256 DESC",
                 " LIMIT " + mostBefore);
         var later = rows.all(
-                TraceTable.table(), stream(station, spindle, bolt).from(around), IN_TIME, " LIMIT " + mostAfter);
+                TraceTable.table(),
+                stream(station, spindle, bolt).from(around).untilUtc(last),
+                IN_TIME,
+                " LIMIT " + mostAfter);
         var traces = new ArrayList<>(earlier.value().orElse(List.of()));
         Collections.reverse(traces);
         traces.addAll(later.value().orElse(List.of()));

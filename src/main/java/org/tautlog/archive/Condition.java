@@ -8,6 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
@@ -33,10 +34,27 @@ final class Condition {
         if (earliest == null) {
             return this;
         }
-        var utc = utc(earliest);
+        return fromUtc(Optional.of(utc(earliest)));
+    }
+
+    Condition fromUtc(Optional<LocalDateTime> earliest) {
+        if (earliest.isEmpty()) {
+            return this;
+        }
+        var utc = earliest.get();
         mayHold = mayHold.and(
                 file -> hasTimes(file) && !LocalDateTime.parse(file.lastTime()).isBefore(utc));
         return term("time_utc >= ?", utc);
+    }
+
+    Condition untilUtc(Optional<LocalDateTime> latest) {
+        if (latest.isEmpty()) {
+            return this;
+        }
+        var utc = latest.get();
+        mayHold = mayHold.and(
+                file -> hasTimes(file) && !LocalDateTime.parse(file.firstTime()).isAfter(utc));
+        return term("time_utc <= ?", utc);
     }
 
     Condition before(@Nullable OffsetDateTime tooLate) {

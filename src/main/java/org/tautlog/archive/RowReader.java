@@ -3,9 +3,11 @@ package org.tautlog.archive;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.tautlog.archive.table.Kept;
@@ -37,6 +39,22 @@ final class RowReader implements AutoCloseable {
             return found;
         });
         return Outcome.of(List.copyOf(answer.value().orElse(List.of())), answer.problems());
+    }
+
+    /** The time of the so-manieth row in an order of times, or of the last where there are fewer; none where there is none. */
+    Optional<LocalDateTime> lastTime(Table<?> table, Condition condition, String direction, int rows)
+            throws IOException {
+        var answer = answer(table.name(), condition, (files, problems) -> {
+            var times = new ArrayList<LocalDateTime>();
+            engine.query(
+                    "SELECT time_utc FROM " + Duck.rowsOf(files) + condition.sql() + " ORDER BY time_utc " + direction
+                            + " LIMIT " + rows,
+                    condition.values(),
+                    row -> times.add(row.getTimestamp(1).toLocalDateTime()));
+            return times;
+        });
+        var times = answer.value().orElse(List.of());
+        return times.isEmpty() ? Optional.empty() : Optional.of(times.get(times.size() - 1));
     }
 
     /** Hands rows out as they come; where a merge makes it ask again, none is handed out twice. */

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
+import org.tautlog.intake.specification.SpecificationFile;
 import org.tautlog.judge.Judge;
 import org.tautlog.line.FenwaterEngine;
 import org.tautlog.line.SimulatedLine;
@@ -34,7 +35,8 @@ final class MillionTightenings {
         int wanted = Integer.parseInt(args[1]);
         var shift = SimulatedLine.of(64, 2).tightenings().toList();
         var specification = FenwaterEngine.specification();
-        var used = new SpecificationUsed(specification.name(), specification.version(), "simulated");
+        var used = new SpecificationUsed(
+                specification.name(), specification.version(), SpecificationFile.write(specification));
         long start = System.nanoTime();
         for (int done = 0; done < wanted; ) {
             var file = "made-" + done + ".csv";
