@@ -43,6 +43,10 @@ final class SignatureColumns {
         columns.feature("min_gradient_ratio", s -> s.onset().minGradientRatio());
         columns.feature("final_gradient_ratio", s -> s.onset().finalGradientRatio());
         columns.feature("past_onset_deg", s -> s.onset().pastOnsetDeg());
+        columns.feature("onset_by_offset_deg", s -> s.criteria().offsetDeg());
+        columns.feature("onset_by_knee_deg", s -> s.criteria().kneeDeg());
+        columns.feature("knee_gain", s -> s.criteria().kneeGain());
+        columns.feature("knee_ratio", s -> s.criteria().kneeRatio());
         columns.feature("final_angle_deg", s -> s.end().angleDeg());
         columns.feature("final_torque_nm", s -> s.end().torqueNm());
         columns.feature("peak_torque_nm", s -> s.end().peakTorqueNm());
@@ -100,7 +104,11 @@ final class SignatureColumns {
                         row.feature("peak_torque_nm"),
                         row.feature("turn_deg")),
                 marks(row),
-                OnsetCriteria.notRead(),
+                new OnsetCriteria(
+                        row.feature("onset_by_offset_deg"),
+                        row.feature("onset_by_knee_deg"),
+                        row.feature("knee_gain"),
+                        row.feature("knee_ratio")),
                 clampLoad(row));
     }
 

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Table<T>(String name, List<Column<T>> columns, Function<Row, T> record) {
     /** Counts the versions of all tables together; a program reads every version up to its own. */
-    public static final int SCHEMA_VERSION = 1;
+    public static final int SCHEMA_VERSION = 2;
 
     public Table {
         columns = List.copyOf(columns);
