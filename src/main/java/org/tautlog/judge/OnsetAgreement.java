@@ -2,6 +2,7 @@ package org.tautlog.judge;
 
 import java.util.Locale;
 import org.tautlog.joint.window.FindingCode;
+import org.tautlog.signature.EndState;
 import org.tautlog.signature.Feature;
 
 /**
@@ -13,6 +14,7 @@ import org.tautlog.signature.Feature;
  *
  * u is the standard uncertainty of the two angles together. Further apart, or one of them silent although the tool turned on
  * by more than the limit past another, the curve does not bend as a bolt does that begins to yield.
+ * An end in the onset zone is no contradiction: there the offset is reached before the gradient has halved.
  *
  * <p>Source: none; on three published traces to yield the criteria lay 1 to 49 deg apart.
  */
@@ -41,6 +43,10 @@ final class OnsetAgreement {
 
     private static void compare(Sheet sheet, String oneName, Feature one, String otherName, Feature other) {
         if (sheet.has(FindingCode.ONSET_DISAGREES) || (!one.isFound() && !other.isFound())) {
+            return;
+        }
+        boolean oneSilent = !one.isFound() || !other.isFound();
+        if (oneSilent && sheet.signature().onset().endState() == EndState.ONSET_ZONE) {
             return;
         }
         double stopDeg = sheet.signature().end().angleDeg().number();

@@ -14,7 +14,9 @@ class OnsetAgreementTest {
         for (int seed = 1; seed <= 20; seed++) {
             var made = Cases.good();
             made.seed = seed;
-            made.slipOfTurn = turn -> Math.max(0, 0.2 * (turn - 150));
+            made.slipOfTurn = turn -> Math.max(0, 0.2 * (turn - 190));
+            made.noiseShare = 0.001;
+            made.noiseNm = 0.01;
             var judgement = Cases.judge(made);
             assertTrue(Cases.has(judgement, FindingCode.ONSET_DISAGREES), "seed " + seed + judgement.findings());
             assertEquals(Verdict.REVIEW, judgement.verdict(), "seed " + seed);
