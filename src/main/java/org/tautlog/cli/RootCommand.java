@@ -26,6 +26,7 @@ import picocli.CommandLine.ScopeType;
             ChangesCommand.class,
             GroupsCommand.class,
             GaugeCommand.class,
+            LayoutCommand.class,
             ImportCommand.class,
             DecideCommand.class,
             VerifyCommand.class,

@@ -43,11 +43,11 @@ public final class LogReader {
     private final NearestLayouts layouts;
     private final TextLogs texts;
 
-    private LogReader(ReadOptions options, TraceSink sink) {
+    private LogReader(ReadOptions options, TraceSink sink, LayoutWatch watch) {
         this.options = options;
         this.ledger = new ReadLedger(options.bounds().mostProblems());
         this.layouts = new NearestLayouts(options.layout(), ledger);
-        this.texts = new TextLogs(options.bounds(), ledger, sink);
+        this.texts = new TextLogs(options.bounds(), ledger, sink, watch);
     }
 
     /**
@@ -60,11 +60,19 @@ public final class LogReader {
      * @return what was met and what became of it
      */
     public static ReadSummary read(List<Path> inputs, ReadOptions options, TraceSink sink) {
-        var reader = new LogReader(options, sink);
-        for (var file : new LogFinder(reader::countUnreadable).find(inputs)) {
-            reader.read(file);
+        return new LogReader(options, sink, LayoutWatch.NONE).readAll(inputs);
+    }
+
+    /** Reads no lines where the watch wants none. */
+    static ReadSummary look(Path file, ReadOptions options, LayoutWatch watch) {
+        return new LogReader(options, trace -> {}, watch).readAll(List.of(file));
+    }
+
+    private ReadSummary readAll(List<Path> inputs) {
+        for (var file : new LogFinder(this::countUnreadable).find(inputs)) {
+            read(file);
         }
-        return reader.ledger.summary();
+        return ledger.summary();
     }
 
     private void countUnreadable(Problem problem) {

@@ -195,10 +195,14 @@ final class LogText {
     /** Headings often hold the day and the time of day in two lines. */
     private static void joinTimeOfDay(Map<IdentityField, String> identity, Map<String, String> headings) {
         headings.forEach((key, value) -> {
-            if (TIME_OF_DAY_NAMES.contains(' ' + key.toLowerCase(Locale.ROOT) + ' ')) {
+            if (isTimeOfDay(key)) {
                 identity.computeIfPresent(IdentityField.TIME, (field, day) -> day + ' ' + value);
             }
         });
+    }
+
+    static boolean isTimeOfDay(String key) {
+        return TIME_OF_DAY_NAMES.contains(' ' + key.toLowerCase(Locale.ROOT) + ' ');
     }
 
     /** Tables hold the day and the time of day in two columns. */

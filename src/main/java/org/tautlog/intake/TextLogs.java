@@ -28,7 +28,10 @@ final class TextLogs {
     private final ReadLedger ledger;
     private final TraceGate gate;
 
-    TextLogs(ReadBounds bounds, ReadLedger ledger, TraceSink sink) {
+    private final LayoutWatch watch;
+
+    TextLogs(ReadBounds bounds, ReadLedger ledger, TraceSink sink, LayoutWatch watch) {
+        this.watch = watch;
         this.bounds = bounds;
         this.ledger = ledger;
         this.gate = new TraceGate(ledger, new KnownTraces(bounds.mostRemembered()), sink);
@@ -56,6 +59,11 @@ final class TextLogs {
         var layout = LayoutSniffer.complete(stated, file, lines.peek(HEAD_LINES, HEAD_CHARACTERS));
         if (layout.value().isEmpty()) {
             layout = LayoutSniffer.complete(stated, file, lines.peek(LONGEST_HEAD_LINES, HEAD_CHARACTERS));
+        }
+        boolean wanted = watch.sees(file, charset.get(), layout, lines.peek(0, 0));
+        if (layout.value().isPresent() && !wanted) {
+            ledger.files.ignored(1);
+            return;
         }
         if (layout.value().isEmpty()) {
             layout.problems().forEach(ledger::problem);

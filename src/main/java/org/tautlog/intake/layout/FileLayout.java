@@ -39,4 +39,26 @@ public record FileLayout(
         identityColumns = Map.copyOf(identityColumns);
         keyColumns = List.copyOf(keyColumns);
     }
+
+    /**
+     * The same layout under another statement of the plant.
+     *
+     * @param other what is stated
+     * @return the changed layout
+     */
+    public FileLayout stating(LogLayout other) {
+        return new FileLayout(
+                other,
+                shape,
+                delimiter,
+                numbers,
+                header,
+                headerLine,
+                unitsLine,
+                samples,
+                identityColumns,
+                keyColumns,
+                timeOfDayColumn,
+                listSeparator);
+    }
 }

@@ -1,0 +1,143 @@
+package org.tautlog.intake;
+
+import java.nio.charset.Charset;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.intake.layout.ColumnGuess;
+import org.tautlog.intake.layout.FileLayout;
+import org.tautlog.intake.layout.IdentityField;
+import org.tautlog.intake.layout.LayoutFile;
+import org.tautlog.intake.layout.LayoutText;
+import org.tautlog.intake.layout.LogLayout;
+import org.tautlog.intake.layout.LogShape;
+import org.tautlog.intake.layout.Origin;
+import org.tautlog.intake.text.Line;
+import org.tautlog.problem.Outcome;
+import org.tautlog.trace.Trace;
+
+/**
+ * A layout file proposed for an export that nobody described yet, and what it makes of the export.
+ *
+ * @param text the text of the layout file, each line with its reason
+ * @param traces the first traces that it reads
+ * @param summary what became of the whole file
+ */
+public record LayoutProposal(String text, List<Trace> traces, ReadSummary summary) {
+    public LayoutProposal {
+        traces = List.copyOf(traces);
+    }
+
+    /**
+     * Looks at a file and proposes its layout. A layout file beside it is not looked at. Of an archive the first log
+     * counts. Where no name of a column says what it holds, the numbers are looked at and the proposal says so.
+     *
+     * @param file the export, plain or packed
+     * @param mostTraces how many traces to keep for looking at
+     * @return the proposal, or why there is none
+     */
+    public static Outcome<LayoutProposal> of(Path file, int mostTraces) {
+        var look = Look.at(file, LogLayout.unstated());
+        Map<String, String> guesses = Map.of();
+        if (look.seen == null || look.seen.layout().value().isEmpty()) {
+            var guess = look.seen == null ? Optional.<ColumnGuess>empty() : ColumnGuess.of(look.seen.head());
+            if (guess.isEmpty()) {
+                return Outcome.failed(look.summary.problems());
+            }
+            guesses = guess.get().reasons();
+            look = Look.at(file, guess.get().layout());
+        }
+        var seen = look.seen;
+        if (seen == null || seen.layout().value().isEmpty()) {
+            return Outcome.failed(look.summary.problems());
+        }
+        var text = seen.text(file, guesses);
+        var layout = LayoutFile.read(text, "the proposed layout");
+        if (layout.value().isEmpty()) {
+            return Outcome.failed(layout.problems());
+        }
+        var traces = new ArrayList<Trace>();
+        var summary = LogReader.read(
+                List.of(file),
+                ReadOptions.withDefaults().withLayout(layout.value().get()),
+                trace -> {
+                    if (traces.size() < mostTraces) {
+                        traces.add(trace);
+                    }
+                });
+        return Outcome.of(new LayoutProposal(text, traces, summary), List.of());
+    }
+
+    /** How the first text lies; the others of an archive are taken to lie alike. */
+    private static final class Look {
+        private @Nullable Seen seen;
+        private final ReadSummary summary;
+
+        private Look(Path file, LogLayout stated) {
+            summary = LogReader.look(
+                    file, ReadOptions.withDefaults().withLayout(stated), (name, charset, layout, head) -> {
+                        if (seen == null) {
+                            seen = new Seen(name, charset, layout, head);
+                        }
+                        return false;
+                    });
+        }
+
+        static Look at(Path file, LogLayout stated) {
+            return new Look(file, stated);
+        }
+    }
+
+    private record Seen(String file, Charset charset, Outcome<FileLayout> layout, List<Line> head) {
+        String text(Path path, Map<String, String> guesses) {
+            var found = layout.value().orElseThrow();
+            var keys = headings(found);
+            var named = found;
+            if (found.shape() == LogShape.FILE_PER_TRACE
+                    && !keys.containsKey(IdentityField.SERIAL)
+                    && !found.identityColumns().containsKey(IdentityField.SERIAL)) {
+                named = found.stating(serialFromName(found.stated()));
+            }
+            return LayoutText.of(String.valueOf(path.getFileName()), charset, named, keys, guesses, head);
+        }
+
+        private static LogLayout serialFromName(LogLayout stated) {
+            return new LogLayout(
+                    stated.text(),
+                    stated.shape(),
+                    Map.of(IdentityField.SERIAL, new Origin.FileName("serial")),
+                    Pattern.compile("(?<serial>.+)[.][A-Za-z0-9]+"),
+                    stated.time(),
+                    stated.samples(),
+                    stated.listSeparator(),
+                    stated.traceKey(),
+                    stated.ignore());
+        }
+
+        /** The lines above the table by field; where day and time of day stand apart, they are left to the reader to join. */
+        private Map<IdentityField, String> headings(FileLayout found) {
+            var keys = new EnumMap<IdentityField, String>(IdentityField.class);
+            var lines = new LogText(file, found);
+            boolean timeOfDay = false;
+            for (var line : head) {
+                var heading = line.number() < found.headerLine()
+                        ? lines.heading(line)
+                        : Optional.<Map.Entry<String, String>>empty();
+                if (heading.isPresent()) {
+                    var key = heading.get().getKey();
+                    timeOfDay |= LogText.isTimeOfDay(key);
+                    IdentityField.named(key).ifPresent(field -> keys.putIfAbsent(field, key));
+                }
+            }
+            if (timeOfDay) {
+                keys.remove(IdentityField.TIME);
+            }
+            return keys;
+        }
+    }
+}

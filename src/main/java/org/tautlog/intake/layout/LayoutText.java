@@ -1,0 +1,233 @@
+package org.tautlog.intake.layout;
+
+import java.nio.charset.Charset;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.tautlog.intake.text.Cells;
+import org.tautlog.intake.text.Line;
+
+/**
+ * Writes how one file lies as a layout file: what was told from the file is stated, each line with its reason, so that a
+ * person can correct what is wrong and nothing is left to be told again.
+ */
+public final class LayoutText {
+    private static final int REASON_COLUMN = 56;
+
+    private final FileLayout layout;
+    private final Map<String, String> guesses;
+    private final List<List<String>> rows;
+    private final StringBuilder text = new StringBuilder();
+
+    private LayoutText(FileLayout layout, Map<String, String> guesses, List<Line> head) {
+        this.layout = layout;
+        this.guesses = guesses;
+        var cutter = new Cells(layout.delimiter());
+        this.rows = head.stream()
+                .filter(line -> line.number() > Math.max(layout.headerLine(), layout.unitsLine()))
+                .map(line -> cutter.of(line.text()).orElse(List.of()))
+                .filter(row -> row.size() == layout.header().size())
+                .toList();
+    }
+
+    /**
+     * Writes a layout.
+     *
+     * @param file the file's name, for the first line
+     * @param charset the file's encoding
+     * @param layout how it lies
+     * @param headings the keys above the table that say what the trace is of, by field
+     * @param guesses reasons that take the place of the usual ones, by key of the layout file, for example {@code angle}
+     * @param head the file's first lines
+     * @return the text of a layout file
+     */
+    public static String of(
+            String file,
+            Charset charset,
+            FileLayout layout,
+            Map<IdentityField, String> headings,
+            Map<String, String> guesses,
+            List<Line> head) {
+        var writing = new LayoutText(layout, guesses, head);
+        writing.write(file, charset, headings);
+        return writing.text.toString();
+    }
+
+    private void write(String file, Charset charset, Map<IdentityField, String> headings) {
+        text.append("# How ")
+                .append(file.replaceAll("\\p{Cntrl}", "?"))
+                .append(
+                        " lies, as told from the file. Correct what is wrong and keep it beside the logs as layout.toml.\n");
+        section("log");
+        line("shape", quoted(layout.shape().word()), shapeReason());
+        section("text");
+        line("encoding", quoted(charset.name()), "told from the first bytes");
+        line("delimiter", quoted(delimiter()), "cuts line " + layout.headerLine() + " into the most known columns");
+        var mark = String.valueOf(layout.numbers().decimalMark());
+        line("decimal-mark", quoted(mark), "the last mark in most numbers");
+        section("identity");
+        writeIdentity(headings);
+        writeTime();
+        section("samples");
+        for (var quantity : SampleQuantity.values()) {
+            var source = layout.samples().get(quantity);
+            if (source != null && source.isColumn()) {
+                line(quantity.key(), sample(quantity, source), sampleReason(quantity, source));
+            }
+        }
+        writeTrace();
+    }
+
+    private String shapeReason() {
+        return switch (layout.shape()) {
+            case FILE_PER_TRACE -> "no column tells traces apart";
+            case LONG_TABLE -> "one sample a row; " + names(layout.keyColumns()) + " tell traces apart";
+            case ROW_PER_TRACE -> "a cell holds a whole list of values";
+        };
+    }
+
+    private String delimiter() {
+        return layout.delimiter() == '\t'
+                ? "tab"
+                : layout.delimiter() == Cells.BLANKS ? "blanks" : String.valueOf(layout.delimiter());
+    }
+
+    private void writeIdentity(Map<IdentityField, String> headings) {
+        for (var field : IdentityField.values()) {
+            var column = layout.identityColumns().get(field);
+            var heading = headings.get(field);
+            if (column != null) {
+                var name = layout.header().get(column);
+                line(field.key(), "{ column = " + quoted(name) + " }", "a usual name of it" + example(column));
+            } else if (heading != null) {
+                line(field.key(), "{ header = " + quoted(heading) + " }", "a line above the table");
+            } else if (layout.stated().identity().get(field) instanceof Origin.FileName from) {
+                line(
+                        field.key(),
+                        "{ file = " + quoted(from.group()) + " }",
+                        "nothing in the file names it; CHECK THIS");
+            } else if (field == IdentityField.SERIAL) {
+                text.append("# serial: nothing in the file names it; say where it stands, or no trace can be read\n");
+            }
+        }
+        var pattern = layout.stated().fileName();
+        if (pattern != null) {
+            line("file-name", quoted(pattern.pattern()), "the whole name without its ending");
+        }
+    }
+
+    private void writeTime() {
+        text.append("\n[time]\n");
+        text.append("# zone = \"Europe/Berlin\"   # of times that carry none; without it they count as UTC\n");
+        var column = layout.identityColumns().get(IdentityField.TIME);
+        if (column != null && !rows.isEmpty() && rows.get(0).get(column).indexOf('/') >= 0) {
+            text.append("# format = \"dd/MM/yyyy HH:mm:ss\"   # or MM/dd; the file cannot tell which, so say it\n");
+        }
+    }
+
+    private String sample(SampleQuantity quantity, SampleColumn source) {
+        var name = "{ column = " + quoted(layout.header().get(source.column()));
+        if (quantity == SampleQuantity.STAGE) {
+            var marks = marks(source);
+            return name + (marks.isEmpty() ? "" : ", marks = { " + marks + " }") + " }";
+        }
+        return name + ", unit = " + quoted(unit(quantity, source))
+                + (source.factor() < 0 ? ", tightening = \"negative\"" : "") + " }";
+    }
+
+    /** Words of a stage column get numbers in the order in which they come. */
+    private String marks(SampleColumn source) {
+        if (!source.marks().isEmpty()) {
+            return source.marks().entrySet().stream()
+                    .sorted(Map.Entry.comparingByValue())
+                    .map(mark -> quoted(mark.getKey()) + " = " + mark.getValue())
+                    .collect(Collectors.joining(", "));
+        }
+        var words = new LinkedHashSet<String>();
+        rows.stream()
+                .map(row -> row.get(source.column()))
+                .filter(cell -> !cell.isEmpty() && layout.numbers().parse(cell).isEmpty())
+                .forEach(words::add);
+        var numbered = new LinkedHashMap<String, Integer>();
+        words.forEach(word -> numbered.put(word, numbered.size() + 1));
+        return numbered.entrySet().stream()
+                .map(mark -> quoted(mark.getKey()) + " = " + mark.getValue())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String unit(SampleQuantity quantity, SampleColumn source) {
+        var physical = quantity.quantity().orElseThrow();
+        return physical.symbols().stream()
+                .filter(symbol -> physical.factor(symbol).orElse(Double.NaN) == Math.abs(source.factor()))
+                .findFirst()
+                .orElse(quantity.usualUnit());
+    }
+
+    private String sampleReason(SampleQuantity quantity, SampleColumn source) {
+        var guess = guesses.get(quantity.key());
+        if (guess != null) {
+            return guess + "; CHECK THIS";
+        }
+        boolean unitKnown = quantity == SampleQuantity.STAGE
+                || layout.unitsLine() > 0
+                || !ColumnName.of(layout.header().get(source.column())).unit().isEmpty();
+        return (unitKnown ? "a usual name of it" : "a usual name of it; the file states NO UNIT")
+                + example(source.column());
+    }
+
+    private String example(int column) {
+        var cell = rows.isEmpty() ? "" : rows.get(0).get(column);
+        return cell.isEmpty() || cell.length() > 30 ? "" : ", such as " + cell.replaceAll("\\p{Cntrl}", "?");
+    }
+
+    private void writeTrace() {
+        if (layout.shape() == LogShape.LONG_TABLE) {
+            section("trace");
+            var keys = layout.keyColumns().stream()
+                    .map(column -> quoted(layout.header().get(column)))
+                    .collect(Collectors.joining(", "));
+            line("key", "[" + keys + "]", "where one of these changes the next trace begins");
+        } else if (layout.shape() == LogShape.ROW_PER_TRACE) {
+            section("trace");
+            line("list-separator", quoted(String.valueOf(layout.listSeparator())), "between the values of a list cell");
+        }
+    }
+
+    private String names(List<Integer> columns) {
+        var names = new ArrayList<String>();
+        columns.forEach(column -> names.add(layout.header().get(column)));
+        return String.join(", ", names);
+    }
+
+    private void section(String name) {
+        text.append("\n[").append(name).append("]\n");
+    }
+
+    private void line(String key, String value, String reason) {
+        var stated = key + " = " + value;
+        text.append(stated)
+                .append(" ".repeat(Math.max(1, REASON_COLUMN - stated.length())))
+                .append("# ")
+                .append(reason.replaceAll("\\p{Cntrl}", "?"))
+                .append('\n');
+    }
+
+    /** A TOML basic string. Source: TOML 1.0.0, "String". */
+    private static String quoted(String words) {
+        var quoted = new StringBuilder("\"");
+        words.codePoints().forEach(c -> {
+            if (c == '"' || c == '\\') {
+                quoted.append('\\').appendCodePoint(c);
+            } else if (Character.isISOControl(c)) {
+                quoted.append(String.format(Locale.ROOT, "\\u%04x", c));
+            } else {
+                quoted.appendCodePoint(c);
+            }
+        });
+        return quoted.append('"').toString();
+    }
+}

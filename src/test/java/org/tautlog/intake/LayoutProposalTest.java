@@ -1,0 +1,105 @@
+package org.tautlog.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tautlog.intake.file.LogFile;
+import org.tautlog.intake.layout.LogLayout;
+import org.tautlog.problem.ProblemCode;
+import org.tautlog.trace.Trace;
+
+class LayoutProposalTest {
+    private static final Path CASES = Path.of("src/test/resources/intake");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void a_proposed_layout_reads_the_same_traces_as_looking_at_the_file() throws IOException {
+        List<Path> logs;
+        try (var found = Files.walk(CASES)) {
+            logs = found.filter(file -> Files.isRegularFile(file)
+                            && LogFile.looksLikeLog(file.getFileName().toString()))
+                    .sorted()
+                    .toList();
+        }
+        int compared = 0;
+        for (var log : logs) {
+            var told = new ArrayList<Trace>();
+            LogReader.read(List.of(log), ReadOptions.withDefaults().withLayout(LogLayout.unstated()), told::add);
+            if (told.isEmpty()) {
+                continue;
+            }
+            var proposal = LayoutProposal.of(log, 1000);
+            assertTrue(proposal.value().isPresent(), () -> log + " " + proposal.problems());
+            assertEquals(
+                    told.stream().map(LayoutProposalTest::words).toList(),
+                    proposal.value().get().traces().stream()
+                            .map(LayoutProposalTest::words)
+                            .toList(),
+                    () -> log + "\n" + proposal.value().get().text());
+            compared++;
+        }
+        assertTrue(compared >= 40, "compared " + compared);
+    }
+
+    @Test
+    void words_of_a_stage_column_get_numbers_in_their_order() throws IOException {
+        var proposal = propose("Serial;Step;Angle;Torque\nFW-1;Snug;0;1\nFW-1;Snug;1;2\nFW-1;Turn;2;3\n");
+        var curve = proposal.traces().get(0).curve();
+        assertEquals(
+                List.of(1, 1, 2), IntStream.range(0, 3).mapToObj(curve::stage).toList());
+    }
+
+    @Test
+    void columns_that_no_name_tells_are_told_by_their_numbers_and_marked() throws IOException {
+        var rows = new StringBuilder("Line 3\nTick;K1;K2;K3\n");
+        for (int i = 0; i < 60; i++) {
+            double angle = 3 * i + Math.sin(i);
+            rows.append(String.format(
+                    Locale.ROOT, "%d;%.3f;%.2f;%.2f%n", i, 0.01 * i, angle, i < 20 ? 1.0 : 1.0 + 0.8 * (i - 20)));
+        }
+        var proposal = propose(rows.toString());
+        assertTrue(proposal.text().contains("angle = { column = \"K2\""), proposal.text());
+        assertTrue(proposal.text().contains("torque = { column = \"K3\""), proposal.text());
+        assertEquals(
+                2,
+                proposal.text()
+                        .lines()
+                        .filter(line -> line.contains("guessed") && line.endsWith("CHECK THIS"))
+                        .count(),
+                proposal.text());
+        assertEquals("strange", proposal.traces().get(0).identity().serial());
+    }
+
+    @Test
+    void a_file_without_a_table_of_numbers_gets_a_reason_and_no_layout() throws IOException {
+        var outcome = LayoutProposal.of(Files.writeString(folder.resolve("a.txt"), "Dear colleague,\nsee below.\n"), 3);
+        assertTrue(outcome.value().isEmpty());
+        assertEquals(ProblemCode.UNKNOWN_LAYOUT, outcome.problems().get(0).code());
+    }
+
+    private LayoutProposal propose(String text) throws IOException {
+        var outcome = LayoutProposal.of(Files.writeString(folder.resolve("strange.csv"), text), 3);
+        return outcome.value().orElseThrow(() -> new AssertionError(outcome.problems()));
+    }
+
+    private static String words(Trace trace) {
+        var curve = trace.curve();
+        var samples = IntStream.range(0, curve.size())
+                .mapToObj(
+                        i -> curve.angleDeg(i) + " " + curve.torqueNm(i) + (curve.hasTime() ? " " + curve.timeS(i) : "")
+                                + (curve.hasStages() ? " " + curve.stage(i) : ""))
+                .toList();
+        return trace.identity() + " " + trace.source() + " " + samples;
+    }
+}
