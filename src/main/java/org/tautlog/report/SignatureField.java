@@ -53,14 +53,6 @@ enum SignatureField {
         return key;
     }
 
-    /** Whether an archive keeps the number, so that a table made from it can say what one made from the logs says. */
-    boolean isKept() {
-        return switch (this) {
-            case YIELD_ONSET_BY_OFFSET, YIELD_ONSET_BY_KNEE, KNEE_GAIN, KNEE_RATIO -> false;
-            default -> true;
-        };
-    }
-
     /** The number as it is written, empty where the curve does not give it. */
     Optional<BigDecimal> written(Signature signature) {
         var feature = feature(signature);

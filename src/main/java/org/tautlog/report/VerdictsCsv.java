@@ -72,11 +72,9 @@ public final class VerdictsCsv implements Closeable {
                 .collect(Collectors.joining(" ")));
         cells.add(text(judgement.findings().stream().map(Finding::message).collect(Collectors.joining("; "))));
         for (var field : SignatureField.values()) {
-            if (field.isKept()) {
-                cells.add(field.written(judgement.signature())
-                        .map(number -> number.toPlainString())
-                        .orElse(""));
-            }
+            cells.add(field.written(judgement.signature())
+                    .map(number -> number.toPlainString())
+                    .orElse(""));
         }
         cells.add(judgement.signature().onset().endState().word());
         cells.add(judgement.signature().samples());
@@ -100,9 +98,7 @@ public final class VerdictsCsv implements Closeable {
         return Stream.of(
                         Stream.of("verdict", "serial", "bolt", "station", "spindle", "attempt", "time", "boltLot"),
                         Stream.of("findings", "messages"),
-                        Stream.of(SignatureField.values())
-                                .filter(SignatureField::isKept)
-                                .map(SignatureField::key),
+                        Stream.of(SignatureField.values()).map(SignatureField::key),
                         Stream.of("endState", "samples", "specification", "specificationVersion"),
                         Stream.of("file", "line", "sha256"))
                 .flatMap(names -> names)
