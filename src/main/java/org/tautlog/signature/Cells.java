@@ -44,6 +44,11 @@ final class Cells {
         return place >= 0 ? place : -place - 1;
     }
 
+    /** Mean slope of some cells, N·m/deg; 0 where they are fewer than two. */
+    double slope(int from, int to) {
+        return to - from < 2 ? 0 : (torqueNm[to - 1] - torqueNm[from]) / (angleDeg[to - 1] - angleDeg[from]);
+    }
+
     MovingLine line(double spanDeg) {
         return MovingLine.through(angleDeg, size, sums, spanDeg);
     }

@@ -108,6 +108,12 @@ final class ElasticFit {
                     gradient,
                     gradientNoise);
         }
+        if (crude > 0 && cells.slope(zone[0], zone[1]) > HALVES_RATIO * crude) {
+            var whole = byTorque(cells, smooth, gradient, start, peak, gradientNoise);
+            if (whole.line != null) {
+                return whole;
+            }
+        }
         var straight = StraightPart.of(cells, zone[0], zone[1], noiseNm, pauseDeg);
         var line = RobustLine.through(cells.angles(), cells.torques(), straight[0], straight[1], pauseDeg);
         if (!(line.slope() > 0) || line.residualNm() > WORST_RESIDUAL * line.slope() * width) {
@@ -124,8 +130,8 @@ final class ElasticFit {
     }
 
     /**
-     * Where stick-slip leaves no gradient to keep near a plateau: the cells between 30 and 70 % of the peak torque, if both
-     * halves rise alike. Source: common practice, the elastic window by torque.
+     * Where stick-slip leaves no gradient to keep near a plateau, or a few steep cells of a coarse curve pass for one: the
+     * cells between 30 and 70 % of the peak torque, if both halves rise alike. Source: common practice, the elastic window by torque.
      */
     private static ElasticFit byTorque(
             Cells cells, MovingLine smooth, MovingLine gradient, int start, double peak, double gradientNoise) {
