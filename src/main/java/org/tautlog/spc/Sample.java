@@ -5,6 +5,9 @@ import java.util.Locale;
 
 /** Finite values in the order they came, copied in and out, with the plain statistics every method starts from. */
 public final class Sample {
+    /** A spread below this share of the largest value is what rounding leaves of equal values: 45 times a double's step. */
+    private static final double ROUNDING = 1e-14;
+
     /** Spreads below this count as none: their reciprocals and squares must stay within the range of a double. */
     public static final double LEAST_SPREAD = 1e-60;
     /** Larger values are refused: their squares and products must stay within the range of a double. */
@@ -66,7 +69,7 @@ public final class Sample {
     }
 
     /**
-     * As {@link #of}, and refuses values that are all equal.
+     * As {@link #of}, and refuses values that are all equal, or differ by no more than rounding.
      *
      * @param values the values in time order
      * @param least the fewest values the method can work with
@@ -75,14 +78,16 @@ public final class Sample {
      */
     public static Answer<Sample> varying(double[] values, int least, String purpose) {
         return of(values, least, purpose).flatMap(sample -> {
-            if (sample.sd() > 0) return Answer.of(sample);
+            double largest = Arrays.stream(values).map(Math::abs).max().orElse(0);
+            if (sample.sd() > ROUNDING * largest) return Answer.of(sample);
             return Answer.missing(
                     Reason.NO_SPREAD,
                     String.format(
                             Locale.ROOT,
-                            "all %d values equal %s; %s needs values that vary",
+                            "all %d values equal %s%s; %s needs values that vary",
                             sample.size(),
                             sample.at(0),
+                            sample.sd() > 0 ? " but for rounding" : "",
                             purpose));
         });
     }

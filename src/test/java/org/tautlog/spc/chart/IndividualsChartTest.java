@@ -123,6 +123,9 @@ class IndividualsChartTest {
                 Optional.of(Reason.NO_SPREAD),
                 IndividualsChart.phaseOne(new double[] {0.1, 0.1, 0.1, 0.1}, USUAL)
                         .missingFor());
+        var rounded = IndividualsChart.phaseOne(new double[] {0.1 + 0.2, 0.3, 0.3, 0.3}, USUAL);
+        assertEquals(Optional.of(Reason.NO_SPREAD), rounded.missingFor());
+        assertTrue(rounded.whyMissing().orElseThrow().contains("but for rounding"));
         var withNaN = IndividualsChart.phaseOne(new double[] {1, Double.NaN, 2, 3}, USUAL);
         assertEquals(Optional.of(Reason.NOT_FINITE), withNaN.missingFor());
         assertTrue(withNaN.whyMissing().orElseThrow().startsWith("value 2 of 4 is NaN"));
