@@ -5,41 +5,52 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import java.io.IOException;
 import java.io.Writer;
-import java.math.BigDecimal;
-import java.math.MathContext;
-import org.jspecify.annotations.Nullable;
+import org.tautlog.joint.window.FindingCode;
+import org.tautlog.judge.Finding;
 import org.tautlog.judge.Verdict;
+import org.tautlog.problem.Problem;
+import org.tautlog.review.FirstPass;
 import org.tautlog.review.ShiftReview;
-import org.tautlog.review.stream.OwnShift;
-import org.tautlog.review.stream.Stream;
-import org.tautlog.review.stream.StreamFigures;
-import org.tautlog.spc.Answer;
-import org.tautlog.spc.capability.CapabilityIndex;
-import org.tautlog.trace.TraceIdentity;
+import org.tautlog.review.VerdictCounts;
 
 /**
- * A shift's figures as one JSON object, for programs. Keys never change their meaning; a number that there is none of is
- * null. Numbers of a feature are in the unit that its name ends in.
+ * All that a shift's page says as one JSON object, for programs; only the curves and the charts' single points are left out.
+ * Keys never change their meaning; a number or time that there is none of is null. Numbers of a feature are in the unit that
+ * its name ends in.
  *
  * <pre>
- * specification, version, tightenings, engines, verdicts {conforming, ...}, firstPass {conforming, attempts}
- * falseAlarms   charts, points, seen and expected signals by rules, averages and of one spindle, series searched
+ * specification, version, tightenings, engines, start and end (of the shift)
+ * verdicts      {conforming, ...}, firstPass {conforming, attempts, share}, held [serials], open (other engines with
+ *               something to look at)
+ * read          {files, ignored, kept, rejected, problems [sentences], assumptions [sentences]}
+ * actions[]     findings [codes], where, action; in the order in which to do them
+ * findings[]    code, severity, tightenings, leading (how often it is the first finding), most on station, spindle,
+ *               there, streams, lots [], first, last
+ * spindles[]    station, spindle, verdicts, firstPass, medians of finalTorqueNm, torqueRateNmPerDeg, turnDeg
+ * listed[]      rank, serial, bolt, station, spindle, attempt, verdict, findings [codes]; verdicts.csv has them all
+ * falseAlarms   charts, points, seen and expected signals by rules, averages and of one spindle, series searched for a
+ *               step apart from the others, levelSeriesSearched for a level that moved
  * streams[]     station, spindle, feature, n, setAside, median, robustDeviation, offset (robust deviations from the
- *               station's other spindles), signals, cpk and ppk {value, low, high}, control, outliers [serials]
- * ownShifts[]   station, spindle, feature, holds, adjustedP, size, sizeLow, sizeHigh, first, earliest, latest, onChart
- * cases[]       station, spindle, cause, features []
+ *               station's other spindles), moved, centre, lower, upper (control limits), basis, signals, averageSignals,
+ *               cp, cpk, pp and ppk {value, low, high}, shape, outside {counted, foretold, low, high}, control,
+ *               whyNoCapability, outliers [serials]
+ * changes[]     station, spindle, feature, before, after, size, sizeLow, sizeHigh, first, firstTime, earliest, latest, p,
+ *               level (p must not exceed it), alike, ofStreams
+ * ownShifts[]   station, spindle, feature, holds, adjustedP, size, sizeLow, sizeHigh, first, firstTime, earliest, latest,
+ *               onChart
+ * cases[]       station, spindle, cause, advice, features []
  * unusual[]     serial, bolt, station, spindle, distance, limit, mostBy
- * lots[]        lot, feature, difference, low, high, spindles, alike, adjustedP, holds
+ * lots[]        lot, feature, tightenings, difference, low, high, spindles, alike, adjustedP, holds
  * engineClampLoad[] serial, bolts, withoutEstimate, lowestKN, lowestBolt, meanKN, spreadKN; weakest first
  * sincePrevious {tests, notCompared, features [station, spindle, feature, before, after, shift, low, high,
- *               levelAdjustedP, spreadAdjustedP]} or null
+ *               levelAdjustedP, spreadAdjustedP, levelHolds, spreadHolds], shares [station, spindle, before {conforming,
+ *               attempts, share}, now {...}]} or null
  * </pre>
  */
 public final class ShiftJson {
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
             .build();
-    private static final MathContext DIGITS = new MathContext(7);
 
     private ShiftJson() {}
 
@@ -51,218 +62,106 @@ public final class ShiftJson {
      * @throws IOException where it cannot be written
      */
     public static void write(ShiftReview review, Writer out) throws IOException {
-        var json = FACTORY.createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-        json.useDefaultPrettyPrinter();
-        json.writeStartObject();
+        var generator = FACTORY.createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+        generator.useDefaultPrettyPrinter();
+        var json = new JsonFields(generator);
+        generator.writeStartObject();
         counts(json, review);
-        falseAlarms(json, review);
-        json.writeArrayFieldStart("streams");
-        for (int i = 0; i < review.peers().figures().size(); i++) {
-            stream(json, review, i);
-        }
-        json.writeEndArray();
-        json.writeArrayFieldStart("ownShifts");
-        for (var shift : review.peers().shifts()) {
-            if (shift.point() != null) {
-                ownShift(json, shift);
-            }
-        }
-        json.writeEndArray();
-        cases(json, review);
-        unusual(json, review);
-        lots(json, review);
+        read(json, review);
+        json.list("actions", review.actions(), action -> {
+            json.texts("findings", action.codes().stream().map(FindingCode::word));
+            json.text("where", action.where());
+            json.text("action", action.action());
+        });
+        findings(json, review);
+        spindles(json, review);
+        listed(json, review);
+        StreamsJson.write(json, review.peers());
         clampLoads(json, review);
-        sincePrevious(json, review);
-        json.writeStringField("safety", SafetyNote.TEXT);
-        json.writeEndObject();
-        json.close();
+        StreamsJson.sincePrevious(json, review.sincePrevious());
+        json.text("safety", SafetyNote.TEXT);
+        generator.writeEndObject();
+        generator.close();
     }
 
-    private static void counts(JsonGenerator json, ShiftReview review) throws IOException {
-        json.writeStringField("specification", review.specification().name());
-        json.writeStringField("version", review.specification().version());
-        json.writeNumberField("tightenings", review.counts().total());
-        json.writeNumberField("engines", review.engines());
-        json.writeObjectFieldStart("verdicts");
-        for (var verdict : Verdict.values()) {
-            json.writeNumberField(verdict.word(), review.counts().of(verdict));
-        }
-        json.writeEndObject();
-        json.writeObjectFieldStart("firstPass");
-        json.writeNumberField("conforming", review.firstPass().conforming());
-        json.writeNumberField("attempts", review.firstPass().attempts());
-        json.writeEndObject();
+    private static void counts(JsonFields json, ShiftReview review) throws IOException {
+        json.text("specification", review.specification().name());
+        json.text("version", review.specification().version());
+        json.count("tightenings", review.counts().total());
+        json.count("engines", review.engines());
+        json.time("start", review.first());
+        json.time("end", review.last());
+        verdicts(json, review.counts());
+        firstPass(json, review.firstPass());
+        json.texts("held", review.enginesHeld().stream());
+        json.count("open", review.enginesOpen());
     }
 
-    private static void falseAlarms(JsonGenerator json, ShiftReview review) throws IOException {
-        var alarms = review.peers().falseAlarms();
-        json.writeObjectFieldStart("falseAlarms");
-        json.writeNumberField("charts", alarms.charts());
-        json.writeNumberField("points", alarms.points());
-        json.writeNumberField("seenByRules", alarms.seenByRules());
-        number(json, "expectedByRules", alarms.expectedByRules());
-        json.writeNumberField("seenByAverages", alarms.seenByAverages());
-        number(json, "expectedByAverages", alarms.expectedByAverages());
-        json.writeNumberField("seenOfOneSpindle", alarms.seenOfOne());
-        number(json, "expectedOfOneSpindle", alarms.expectedOfOne());
-        json.writeNumberField("seriesSearched", alarms.searched());
-        json.writeEndObject();
-    }
-
-    private static void stream(JsonGenerator json, ShiftReview review, int place) throws IOException {
-        StreamFigures figures = review.peers().figures().get(place);
-        var chart = review.peers().charts().get(place);
-        json.writeStartObject();
-        stream(json, figures.stream());
-        json.writeStringField("feature", figures.feature().key());
-        json.writeNumberField("n", figures.n());
-        json.writeNumberField("setAside", chart.aside().size());
-        number(json, "median", figures.median());
-        number(json, "robustDeviation", figures.robustDeviation());
-        number(json, "offset", figures.offset());
-        json.writeNumberField("signals", chart.signals().size());
-        var study = figures.capability();
-        index(json, "cpk", study.flatMap(found -> found.cpk()));
-        index(json, "ppk", study.flatMap(found -> found.ppk()));
-        json.writeStringField(
-                "control",
-                study.found().map(found -> Word.of(found.stability().word())).orElse(""));
-        json.writeArrayFieldStart("outliers");
-        for (var stray : figures.strays()) {
-            json.writeString(stray.serial());
-        }
-        json.writeEndArray();
-        json.writeEndObject();
-    }
-
-    private static void ownShift(JsonGenerator json, OwnShift shift) throws IOException {
-        json.writeStartObject();
-        stream(json, shift.stream());
-        json.writeStringField("feature", shift.feature().key());
-        json.writeBooleanField("holds", shift.holds());
-        number(json, "adjustedP", shift.adjusted());
-        number(json, "size", shift.step().size().value());
-        number(json, "sizeLow", shift.step().size().bounds().lower());
-        number(json, "sizeHigh", shift.step().size().bounds().upper());
-        place(json, "first", shift.first());
-        place(json, "earliest", shift.earliest());
-        place(json, "latest", shift.latest());
-        json.writeBooleanField("onChart", shift.onChart());
-        json.writeEndObject();
-    }
-
-    private static void cases(JsonGenerator json, ShiftReview review) throws IOException {
-        json.writeArrayFieldStart("cases");
-        for (var one : review.peers().cases()) {
-            json.writeStartObject();
-            stream(json, one.stream());
-            json.writeStringField("cause", Word.of(one.cause()));
-            json.writeArrayFieldStart("features");
-            for (var shift : one.shifts()) {
-                json.writeString(shift.feature().key());
+    private static void verdicts(JsonFields json, VerdictCounts counts) throws IOException {
+        json.object("verdicts", () -> {
+            for (var verdict : Verdict.values()) {
+                json.count(verdict.word(), counts.of(verdict));
             }
-            json.writeEndArray();
-            json.writeEndObject();
-        }
-        json.writeEndArray();
+        });
     }
 
-    private static void unusual(JsonGenerator json, ShiftReview review) throws IOException {
-        json.writeArrayFieldStart("unusual");
-        for (var one : review.peers().unusual()) {
-            json.writeStartObject();
-            json.writeStringField("serial", one.tightening().serial());
-            json.writeStringField("bolt", one.tightening().bolt());
-            stream(json, Stream.of(one.tightening()));
-            number(json, "distance", one.distance());
-            number(json, "limit", one.limit());
-            json.writeStringField("mostBy", one.most().key());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
+    private static void firstPass(JsonFields json, FirstPass pass) throws IOException {
+        json.share("firstPass", pass.conforming(), pass.attempts());
     }
 
-    private static void lots(JsonGenerator json, ShiftReview review) throws IOException {
-        json.writeArrayFieldStart("lots");
-        for (var lot : review.peers().lots()) {
-            json.writeStartObject();
-            json.writeStringField("lot", lot.lot());
-            json.writeStringField("feature", lot.feature().key());
-            number(json, "difference", lot.difference());
-            number(json, "low", lot.bounds().lower());
-            number(json, "high", lot.bounds().upper());
-            json.writeNumberField("spindles", lot.spindles());
-            json.writeNumberField("alike", lot.alike());
-            number(json, "adjustedP", lot.adjusted());
-            json.writeBooleanField("holds", lot.holds());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
+    private static void read(JsonFields json, ShiftReview review) throws IOException {
+        var imported = review.imported();
+        json.object("read", () -> {
+            json.count("files", imported.files());
+            json.count("ignored", imported.filesIgnored());
+            json.count("kept", imported.kept());
+            json.count("rejected", imported.rejected());
+            json.texts("problems", imported.problems().stream().map(Problem::sentence));
+            json.texts("assumptions", imported.assumptions().stream().map(Problem::sentence));
+        });
     }
 
-    private static void clampLoads(JsonGenerator json, ShiftReview review) throws IOException {
-        json.writeArrayFieldStart(EngineClampLoadJson.KEY);
-        for (var load : review.clampLoads()) {
-            EngineClampLoadJson.write(json, load);
-        }
-        json.writeEndArray();
+    private static void findings(JsonFields json, ShiftReview review) throws IOException {
+        json.list("findings", review.tallies(), tally -> {
+            json.text("code", tally.code().word());
+            json.text("severity", tally.severity().word());
+            json.count("tightenings", tally.tightenings());
+            json.count("leading", tally.leading());
+            json.stream(tally.mostIn());
+            json.count("there", tally.mostInCount());
+            json.count("streams", tally.streams());
+            json.texts("lots", tally.lots().stream());
+            json.time("first", tally.first());
+            json.time("last", tally.last());
+        });
     }
 
-    private static void sincePrevious(JsonGenerator json, ShiftReview review) throws IOException {
-        var comparison = review.sincePrevious();
-        if (comparison == null) {
-            json.writeNullField("sincePrevious");
-            return;
-        }
-        json.writeObjectFieldStart("sincePrevious");
-        json.writeNumberField("tests", comparison.tests());
-        json.writeNumberField("notCompared", comparison.notCompared());
-        json.writeArrayFieldStart("features");
-        for (var change : comparison.features()) {
-            json.writeStartObject();
-            stream(json, change.stream());
-            json.writeStringField("feature", change.feature().key());
-            number(json, "before", change.level().before());
-            number(json, "after", change.level().after());
-            number(json, "shift", change.level().shift());
-            number(json, "low", change.level().bounds().lower());
-            number(json, "high", change.level().bounds().upper());
-            number(json, "levelAdjustedP", change.levelAdjusted());
-            number(json, "spreadAdjustedP", change.spreadAdjusted());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeEndObject();
+    private static void spindles(JsonFields json, ShiftReview review) throws IOException {
+        json.list("spindles", review.streams(), summary -> {
+            json.stream(summary.stream());
+            verdicts(json, summary.counts());
+            firstPass(json, summary.firstPass());
+            json.number("finalTorqueNm", summary.medianFinalTorqueNm());
+            json.number("torqueRateNmPerDeg", summary.medianTorqueRateNmPerDeg());
+            json.number("turnDeg", summary.medianTurnDeg());
+        });
     }
 
-    private static void index(JsonGenerator json, String key, Answer<CapabilityIndex> index) throws IOException {
-        var found = index.found().orElse(null);
-        if (found == null) {
-            json.writeNullField(key);
-            return;
-        }
-        json.writeObjectFieldStart(key);
-        number(json, "value", found.value());
-        number(json, "low", found.bounds().lower());
-        number(json, "high", found.bounds().upper());
-        json.writeEndObject();
+    private static void listed(JsonFields json, ShiftReview review) throws IOException {
+        json.list("listed", review.listed(), listed -> {
+            var judgement = listed.judgement();
+            json.count("rank", listed.rank());
+            json.text("serial", judgement.identity().serial());
+            json.text("bolt", judgement.identity().bolt());
+            json.stream(listed.stream());
+            json.count("attempt", judgement.identity().attempt());
+            json.text("verdict", judgement.verdict().word());
+            json.texts(
+                    "findings", judgement.findings().stream().map(Finding::code).map(FindingCode::word));
+        });
     }
 
-    private static void stream(JsonGenerator json, Stream stream) throws IOException {
-        json.writeStringField("station", stream.station());
-        json.writeStringField("spindle", stream.spindle());
-    }
-
-    private static void place(JsonGenerator json, String key, TraceIdentity identity) throws IOException {
-        json.writeStringField(key, identity.serial());
-    }
-
-    private static void number(JsonGenerator json, String key, @Nullable Double value) throws IOException {
-        json.writeFieldName(key);
-        if (value == null || !Double.isFinite(value)) {
-            json.writeNull();
-        } else {
-            json.writeNumber(new BigDecimal(value, DIGITS).stripTrailingZeros());
-        }
+    private static void clampLoads(JsonFields json, ShiftReview review) throws IOException {
+        json.all(EngineClampLoadJson.KEY, review.clampLoads(), EngineClampLoadJson::write);
     }
 }

@@ -1,0 +1,118 @@
+package org.tautlog.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.time.OffsetDateTime;
+import java.util.Iterator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.review.stream.Stream;
+
+/** Fields of a JSON object, written one after the other; what there is none of becomes null. */
+final class JsonFields {
+    private static final MathContext DIGITS = new MathContext(7);
+
+    /** Fields within an object. */
+    interface Body {
+        void write() throws IOException;
+    }
+
+    /** Fields of one item of a list. */
+    interface Item<T> {
+        void write(T item) throws IOException;
+    }
+
+    private final JsonGenerator json;
+
+    JsonFields(JsonGenerator json) {
+        this.json = json;
+    }
+
+    void object(String key, Body body) throws IOException {
+        json.writeObjectFieldStart(key);
+        body.write();
+        json.writeEndObject();
+    }
+
+    <T> void list(String key, List<T> items, Item<T> fields) throws IOException {
+        json.writeArrayFieldStart(key);
+        for (T item : items) {
+            json.writeStartObject();
+            fields.write(item);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    /** Writes one item of a list, its braces included. */
+    interface Whole<T> {
+        void write(JsonGenerator json, T item) throws IOException;
+    }
+
+    /** A list of objects that others write. */
+    <T> void all(String key, List<T> items, Whole<T> object) throws IOException {
+        json.writeArrayFieldStart(key);
+        for (T item : items) {
+            object.write(json, item);
+        }
+        json.writeEndArray();
+    }
+
+    void texts(String key, java.util.stream.Stream<String> texts) throws IOException {
+        json.writeArrayFieldStart(key);
+        for (Iterator<String> all = texts.iterator(); all.hasNext(); ) {
+            json.writeString(all.next());
+        }
+        json.writeEndArray();
+    }
+
+    void text(String key, String text) throws IOException {
+        json.writeStringField(key, text);
+    }
+
+    void none(String key) throws IOException {
+        json.writeNullField(key);
+    }
+
+    void count(String key, long count) throws IOException {
+        json.writeNumberField(key, count);
+    }
+
+    void yes(String key, boolean whether) throws IOException {
+        json.writeBooleanField(key, whether);
+    }
+
+    void time(String key, @Nullable OffsetDateTime time) throws IOException {
+        if (time == null) {
+            json.writeNullField(key);
+        } else {
+            json.writeStringField(key, time.toString());
+        }
+    }
+
+    /** A number to seven digits; null where there is none. */
+    void number(String key, @Nullable Double value) throws IOException {
+        json.writeFieldName(key);
+        if (value == null || !Double.isFinite(value)) {
+            json.writeNull();
+        } else {
+            json.writeNumber(new BigDecimal(value, DIGITS).stripTrailingZeros());
+        }
+    }
+
+    /** So many first attempts that conform, of so many. */
+    void share(String key, int conforming, int attempts) throws IOException {
+        object(key, () -> {
+            count("conforming", conforming);
+            count("attempts", attempts);
+            number("share", attempts == 0 ? null : (Double) ((double) conforming / attempts));
+        });
+    }
+
+    void stream(Stream stream) throws IOException {
+        text("station", stream.station());
+        text("spindle", stream.spindle());
+    }
+}
