@@ -152,12 +152,20 @@ final class FittedShape {
     private static FittedShape empirical(Sample sample) {
         var sorted = sample.sorted();
         return new FittedShape(
-                Shape.EMPIRICAL, p -> QuantileType.R6.of(sample, p), x -> countBelow(sorted, x) / sorted.length, 0);
+                Shape.EMPIRICAL,
+                p -> QuantileType.R6.ofSorted(sorted, p),
+                x -> countBelow(sorted, x) / sorted.length,
+                0);
     }
 
     private static double countBelow(double[] sorted, double x) {
         int below = 0;
-        while (below < sorted.length && sorted[below] < x) below++;
+        int end = sorted.length;
+        while (below < end) {
+            int middle = (below + end) >>> 1;
+            if (sorted[middle] < x) below = middle + 1;
+            else end = middle;
+        }
         return below;
     }
 
