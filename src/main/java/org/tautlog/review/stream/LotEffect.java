@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import java.util.TreeMap;
+import java.util.TreeSet;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Interval;
-import org.tautlog.spc.Sample;
 import org.tautlog.spc.compare.Adjustment;
 import org.tautlog.spc.compare.MeanOfDifferences;
 
@@ -60,15 +59,13 @@ public record LotEffect(
     static List<LotEffect> of(List<StreamChart> charts) {
         var compared = new ArrayList<Compared>();
         for (var feature : ChartedFeature.values()) {
-            var own =
-                    charts.stream().filter(chart -> chart.feature() == feature).toList();
-            own.stream()
-                    .flatMap(chart -> chart.tightenings().stream())
-                    .map(tightening -> tightening.boltLot())
-                    .filter(lot -> !lot.isEmpty())
-                    .distinct()
-                    .sorted()
-                    .forEach(lot -> compare(lot, feature, own).found().ifPresent(compared::add));
+            var places = charts.stream()
+                    .filter(chart -> chart.feature() == feature)
+                    .map(LotPlaces::of)
+                    .toList();
+            var lots = new TreeSet<String>();
+            places.forEach(chart -> lots.addAll(chart.lots()));
+            lots.forEach(lot -> compare(lot, feature, places).found().ifPresent(compared::add));
         }
         var adjusted = Adjustment.BENJAMINI_HOCHBERG.adjust(
                 compared.stream().mapToDouble(one -> one.mean().pValue()).toArray());
@@ -90,32 +87,19 @@ public record LotEffect(
         return List.copyOf(effects);
     }
 
-    private static Answer<Compared> compare(String lot, ChartedFeature feature, List<StreamChart> charts) {
+    private static Answer<Compared> compare(String lot, ChartedFeature feature, List<LotPlaces> charts) {
         var differences = new ArrayList<Double>();
-        int n = 0;
+        int tightenings = 0;
         for (var chart : charts) {
-            var sides = new TreeMap<Boolean, List<Double>>();
-            for (int i = 0; i < chart.values().size(); i++) {
-                boolean inside = chart.tightenings().get(i).boltLot().equals(lot);
-                sides.computeIfAbsent(inside, unused -> new ArrayList<>())
-                        .add(chart.values().get(i));
-            }
-            var inside = sides.getOrDefault(true, List.of());
-            var outside = sides.getOrDefault(false, List.of());
-            n += inside.size();
-            if (inside.size() >= ENOUGH && outside.size() >= ENOUGH) {
-                differences.add(median(inside) - median(outside));
+            int inside = chart.of(lot);
+            tightenings += inside;
+            if (inside >= ENOUGH && chart.all() - inside >= ENOUGH) {
+                differences.add(chart.medianOf(lot) - chart.medianOfOthers(lot));
             }
         }
-        int tightenings = n;
+        int n = tightenings;
         return MeanOfDifferences.of(
                         differences.stream().mapToDouble(Double::doubleValue).toArray(), 0.95)
-                .map(mean -> new Compared(lot, feature, tightenings, List.copyOf(differences), mean));
-    }
-
-    private static double median(List<Double> values) {
-        return Sample.of(values.stream().mapToDouble(Double::doubleValue).toArray(), 1, "a median")
-                .orThrow()
-                .median();
+                .map(mean -> new Compared(lot, feature, n, List.copyOf(differences), mean));
     }
 }
