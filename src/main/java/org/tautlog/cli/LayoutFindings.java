@@ -22,7 +22,7 @@ final class LayoutFindings {
     static List<String> lines(LayoutProposal proposal, boolean drawn) {
         var lines = new ArrayList<String>();
         var traces = proposal.summary().traces();
-        int columns = width(System.getenv("COLUMNS"), System.console() != null);
+        int columns = width(System.getenv("COLUMNS"), Terminal.isAttended());
         lines.add("");
         lines.add("# read with it: " + Counted.of(traces.kept(), "trace") + ", " + traces.rejected() + " rejected");
         proposal.summary().problems().stream()

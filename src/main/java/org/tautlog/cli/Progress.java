@@ -1,6 +1,5 @@
 package org.tautlog.cli;
 
-import java.io.Console;
 import java.io.PrintWriter;
 import me.tongfei.progressbar.DelegatingProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
@@ -22,7 +21,7 @@ final class Progress implements AutoCloseable {
     static Progress onTerminal(String task, PrintWriter err) {
         // The bar's usual look is yellow; NO_COLOR and the terminals without colour are told apart as for the verdicts.
         var style = Ansi.AUTO.enabled() ? ProgressBarStyle.COLORFUL_UNICODE_BLOCK : ProgressBarStyle.UNICODE_BLOCK;
-        return on(task, err, isTerminal(System.console()), style);
+        return on(task, err, Terminal.isAttended(), style);
     }
 
     static Progress on(String task, PrintWriter err, boolean terminal, ProgressBarStyle style) {
@@ -56,18 +55,6 @@ final class Progress implements AutoCloseable {
             bar.close();
             err.print('\r' + " ".repeat(78) + '\r');
             err.flush();
-        }
-    }
-
-    /** From Java 22 on there is a console even where nobody sits at it, and only {@code isTerminal} tells. */
-    private static boolean isTerminal(@Nullable Console console) {
-        if (console == null) {
-            return false;
-        }
-        try {
-            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
-        } catch (ReflectiveOperationException before22) {
-            return true;
         }
     }
 }

@@ -1,6 +1,8 @@
 package org.tautlog.cli;
 
+import java.io.Console;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.tautlog.judge.Verdict;
 import picocli.CommandLine.Help.Ansi;
 
@@ -9,6 +11,25 @@ final class Terminal {
     private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]");
 
     private Terminal() {}
+
+    /**
+     * Whether a person sits at it. From Java 22 on there is a console even where nobody does, and only {@code isTerminal}
+     * tells.
+     */
+    static boolean isAttended() {
+        return isTerminal(System.console());
+    }
+
+    private static boolean isTerminal(@Nullable Console console) {
+        if (console == null) {
+            return false;
+        }
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (ReflectiveOperationException before22) {
+            return true;
+        }
+    }
 
     /** A text from outside without escape sequences, line ends or marks that turn the direction of reading. */
     static String harmless(String text) {
