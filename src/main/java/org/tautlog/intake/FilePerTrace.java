@@ -46,7 +46,7 @@ final class FilePerTrace extends TraceTable {
         } else if (line.number() == layout.unitsLine()) {
             ledger.lines.kept(1);
         } else if (text.stage(line).isPresent()) {
-            beginStage(text.stage(line).getAsInt(), line);
+            beginStage(text.stage(line).getAsInt());
         } else if (inTable) {
             takeRow(line);
         } else {
@@ -72,7 +72,7 @@ final class FilePerTrace extends TraceTable {
     }
 
     /** Where a row may be the stage's number alone, it is no row: no table has a single column. */
-    private void beginStage(int number, Line line) {
+    private void beginStage(int number) {
         ledger.lines.kept(1);
         setAside();
         stage = number;

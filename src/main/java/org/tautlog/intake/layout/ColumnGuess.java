@@ -90,7 +90,8 @@ public record ColumnGuess(LogLayout layout, Map<String, String> reasons) {
             return Optional.empty();
         }
         var torque = columns.stream()
-                .filter(column -> column != angle.get() && column.endsHigh() && !(column.rises() && column.even()))
+                .filter(column ->
+                        !column.equals(angle.get()) && column.endsHigh() && !(column.rises() && column.even()))
                 .reduce((a, b) -> a.span() > b.span() ? a : b);
         if (torque.isEmpty()) {
             return Optional.empty();
