@@ -63,9 +63,10 @@ public final class Changes {
     public static Answer<ChangePoint> ofSpread(double[] values, ChangeOptions options) {
         return searchable(values, options, "a change of spread").flatMap(sample -> {
             var mean = ofMean(values, options).orThrow();
+            double middle = sample.median();
             var level = mean.significant()
                     ? Split.residuals(sample, mean.index())
-                    : Arrays.stream(values).map(x -> x - sample.median()).toArray();
+                    : Arrays.stream(values).map(x -> x - middle).toArray();
             var scores = Arrays.stream(level).map(r -> Math.sqrt(Math.abs(r))).toArray();
             return searchable(scores, options, "a change of spread").flatMap(scored -> {
                 var split = Split.best(scored, options);
