@@ -50,6 +50,11 @@ final class ArchivedShiftInputs {
         return folder != null;
     }
 
+    /** Makes the archive where there is none. */
+    Archive create() throws IOException {
+        return Archive.create(folder == null ? Path.of("") : folder);
+    }
+
     Archive open() throws IOException {
         return Archive.open(folder == null ? Path.of("") : folder);
     }

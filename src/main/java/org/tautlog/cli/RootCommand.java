@@ -28,6 +28,7 @@ import picocli.CommandLine.ScopeType;
             GaugeCommand.class,
             LayoutCommand.class,
             ImportCommand.class,
+            WatchCommand.class,
             DecideCommand.class,
             VerifyCommand.class,
             SealCommand.class,
