@@ -116,7 +116,8 @@ public record LayoutProposal(String text, List<Trace> traces, ReadSummary summar
                     stated.samples(),
                     stated.listSeparator(),
                     stated.traceKey(),
-                    stated.ignore());
+                    stated.ignore(),
+                    stated.json());
         }
 
         /** The lines above the table by field; where day and time of day stand apart, they are left to the reader to join. */

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipException;
 import org.tautlog.intake.file.BrokenFile;
@@ -83,7 +84,7 @@ public final class LogReader {
     private void read(LogFile file) {
         ledger.files.in(1);
         var nearest = layouts.of(file);
-        if ((!file.named() && !LogFile.looksLikeLog(file.path().getFileName().toString()))
+        if ((!file.named() && !isLog(file, nearest))
                 || nearest.filter(found -> found.ignores(file.path())).isPresent()) {
             ledger.files.ignored(1);
             return;
@@ -103,6 +104,15 @@ public final class LogReader {
         } catch (IOException e) {
             reject(BrokenFile.problem(Where.file(file.name()), e));
         }
+    }
+
+    /** JSON lies beside logs for many reasons; it is a log where the layout says so. */
+    private static boolean isLog(LogFile file, Optional<NearestLayouts.Found> nearest) {
+        var name = file.path().getFileName().toString();
+        boolean json = nearest.flatMap(found -> found.layout().value())
+                .filter(layout -> layout.json() != null)
+                .isPresent();
+        return LogFile.looksLikeLog(name) || (json && LogFile.looksLikeJson(name));
     }
 
     private void readSealed(LogFile file, LogLayout layout) throws IOException {

@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.nio.charset.Charset;
 import java.util.Optional;
 import org.tautlog.intake.file.BreakingStream;
+import org.tautlog.intake.file.SealedFile;
 import org.tautlog.intake.layout.FileLayout;
 import org.tautlog.intake.layout.LayoutSniffer;
 import org.tautlog.intake.layout.LogLayout;
@@ -49,12 +50,25 @@ final class TextLogs {
             reject(new Problem(ProblemCode.EMPTY_FILE, Where.file(file), "the file is empty", "", ""));
             return;
         }
+        if (SealedFile.kind(head) != SealedFile.Kind.PLAIN) {
+            reject(new Problem(
+                    ProblemCode.BAD_ARCHIVE,
+                    Where.file(file),
+                    "the file is packed twice",
+                    "plain text in a packed file",
+                    "unpack it first"));
+            return;
+        }
         var charset = charset(head, file, stated);
         if (charset.isEmpty()) {
             reject(new Problem(ProblemCode.NOT_TEXT, Where.file(file), "the file is no text", "an exported table", ""));
             return;
         }
         skipMark(bytes, head);
+        if (stated.json() != null) {
+            new JsonLogs(file, sha256, stated, bounds, ledger, gate).read(new InputStreamReader(bytes, charset.get()));
+            return;
+        }
         var lines = new LineSource(new InputStreamReader(bytes, charset.get()), bounds.longestLine());
         var layout = LayoutSniffer.complete(stated, file, lines.peek(HEAD_LINES, HEAD_CHARACTERS));
         if (layout.value().isEmpty()) {

@@ -68,7 +68,9 @@ final class ZipLogs {
                     "find out who made this archive"));
             return;
         }
-        if (!LogFile.looksLikeLog(entry.getName()) || NearestLayouts.ignores(layout, Path.of(entry.getName()))) {
+        boolean log = LogFile.looksLikeLog(entry.getName())
+                || (layout.json() != null && LogFile.looksLikeJson(entry.getName()));
+        if (!log || NearestLayouts.ignores(layout, Path.of(entry.getName()))) {
             ledger.files.ignored(1);
             return;
         }

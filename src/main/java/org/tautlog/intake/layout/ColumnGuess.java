@@ -103,7 +103,8 @@ public record ColumnGuess(LogLayout layout, Map<String, String> reasons) {
         var stated = LogLayout.unstated();
         var text = new TextForm(null, delimiter, null, false, stated.text().comment());
         return Optional.of(new ColumnGuess(
-                new LogLayout(text, null, Map.of(), null, stated.time(), samples, "", List.of(), List.of()), reasons));
+                new LogLayout(text, null, Map.of(), null, stated.time(), samples, "", List.of(), List.of(), null),
+                reasons));
     }
 
     private static void state(

@@ -64,6 +64,10 @@ import org.tautlog.problem.ProblemCode;
  * [trace]
  * key = ["Run"]                    # long-table: columns that change where the next trace begins
  * list-separator = " "             # row-per-trace: what stands between values of a list cell
+ *
+ * [json]                           # the logs are JSON; each column is then a JSON Pointer, * every element of an array
+ * traces = "/results"              # from the root to the array of traces; "" where the root is it
+ * points = "/samples"              # from a trace to an array of samples, where each sample is an object
  * </pre>
  *
  * <p>{@code tightening} is the sign that the recording gives to tightening: {@code negative} for a tool that counts the
@@ -105,6 +109,7 @@ public final class LayoutFile {
         var time = root.optionalSection("time").flatMap(LayoutFile::readTime);
         var samples = root.optionalSection("samples").flatMap(LayoutFile::readSamples);
         var trace = root.optionalSection("trace").flatMap(TraceKey::read);
+        var json = root.optionalSection("json").flatMap(LayoutFile::readJson);
         return root.build(() -> new LogLayout(
                 text.orElseGet(TextForm::unstated),
                 log.map(Log::shape).orElse(null),
@@ -114,7 +119,8 @@ public final class LayoutFile {
                 samples.orElseGet(Map::of),
                 trace.map(TraceKey::listSeparator).orElse(""),
                 trace.map(TraceKey::columns).orElseGet(List::of),
-                log.map(Log::ignore).orElseGet(List::of)));
+                log.map(Log::ignore).orElseGet(List::of),
+                json.orElse(null)));
     }
 
     private static Optional<TextForm> readText(StrictTable table) {
@@ -134,6 +140,12 @@ public final class LayoutFile {
             table.notOneOf("encoding", name, List.of("UTF-8", "UTF-16", "ISO-8859-1", "windows-1252"));
             return Optional.empty();
         }
+    }
+
+    private static Optional<JsonForm> readJson(StrictTable table) {
+        var traces = table.rawText("traces").orElse("");
+        var points = table.rawText("points").orElse("");
+        return table.build(() -> new JsonForm(traces, points));
     }
 
     private static Optional<TimeForm> readTime(StrictTable table) {

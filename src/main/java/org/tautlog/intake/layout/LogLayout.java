@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param listSeparator what stands between values of a list cell; empty where it is not stated
  * @param traceKey columns that change where a long table's next trace begins; empty where they are not stated
  * @param ignore globs of files that are no logs, matched against the file's name and its path below the layout
+ * @param json where traces lie in JSON; null where the logs are tables. With it, columns are paths
  */
 public record LogLayout(
         TextForm text,
@@ -29,7 +30,8 @@ public record LogLayout(
         Map<SampleQuantity, SampleSource> samples,
         String listSeparator,
         List<String> traceKey,
-        List<String> ignore) {
+        List<String> ignore,
+        @Nullable JsonForm json) {
     public LogLayout {
         Objects.requireNonNull(text, "text");
         Objects.requireNonNull(time, "time");
@@ -50,6 +52,7 @@ public record LogLayout(
                 Map.of(),
                 "",
                 List.of(),
-                List.of());
+                List.of(),
+                null);
     }
 }

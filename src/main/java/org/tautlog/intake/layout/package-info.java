@@ -4,7 +4,8 @@
  * <p>Public types in reading order: {@link org.tautlog.intake.layout.LogShape},
  * {@link org.tautlog.intake.layout.LayoutFile}, {@link org.tautlog.intake.layout.LogLayout} with its parts
  * {@link org.tautlog.intake.layout.TextForm}, {@link org.tautlog.intake.layout.Origin},
- * {@link org.tautlog.intake.layout.TimeForm}, {@link org.tautlog.intake.layout.SampleSource};
+ * {@link org.tautlog.intake.layout.TimeForm}, {@link org.tautlog.intake.layout.SampleSource},
+ * {@link org.tautlog.intake.layout.JsonForm};
  * {@link org.tautlog.intake.layout.LayoutSniffer}, {@link org.tautlog.intake.layout.FileLayout},
  * {@link org.tautlog.intake.layout.SampleColumn}, {@link org.tautlog.intake.layout.IdentityField},
  * {@link org.tautlog.intake.layout.SampleQuantity}, {@link org.tautlog.intake.layout.TimeReader}, {@link org.tautlog.intake.layout.NumberSearch};
