@@ -1,6 +1,7 @@
 package org.tautlog.intake.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -84,5 +85,41 @@ class LineSourceTest {
         public void close() {
             // nothing is open
         }
+    }
+
+    /** Only the beginning is kept, so the heap of a test is enough for a line that no heap would hold. */
+    @Test
+    void a_line_of_4_GiB_without_an_end_is_passed_over_in_a_few_kilobytes() throws IOException {
+        long length = 1L << 32;
+        var source = new LineSource(endless(length), 1 << 16);
+        var line = source.next().orElseThrow();
+        assertTrue(line.tooLong());
+        assertFalse(line.ended());
+        assertTrue(line.text().length() < 100, line.text().length() + " characters kept");
+        assertTrue(source.next().isEmpty());
+    }
+
+    private static java.io.Reader endless(long length) {
+        return new java.io.Reader() {
+            private long left = length;
+
+            @Override
+            public int read(char[] into, int from, int count) {
+                if (left == 0) {
+                    return -1;
+                }
+                int n = (int) Math.min(count, left);
+                if (into[from] != 'x' || into[from + n - 1] != 'x') {
+                    java.util.Arrays.fill(into, from, from + n, 'x');
+                }
+                left -= n;
+                return n;
+            }
+
+            @Override
+            public void close() {
+                // Nothing to close.
+            }
+        };
     }
 }
