@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.file.BrokenFile;
 import org.tautlog.intake.text.Line;
@@ -55,19 +56,20 @@ final class FilePerTrace extends TraceTable {
     }
 
     private void takeRow(Line line) {
-        if (text.isComment(line) || text.row(line).filter(text::isUnitsAgain).isPresent()) {
+        var row = text.row(line);
+        if (text.isComment(line) || row.filter(text::isUnitsAgain).isPresent()) {
             ledger.lines.ignored(1);
-        } else if (isHeader(line)) {
+        } else if (row.filter(text::isHeader).isPresent()) {
             setAside();
             beginTable(line);
-        } else if (beginsNext(line)) {
+        } else if (row.isEmpty() && beginsNext(line)) {
             settle();
             headings.clear();
             stage = 0;
             inTable = false;
             takeHeading(line);
         } else {
-            addRow(line);
+            addRow(line, row);
         }
     }
 
@@ -86,10 +88,10 @@ final class FilePerTrace extends TraceTable {
         draft = null;
     }
 
-    private void addRow(Line line) {
+    private void addRow(Line line, Optional<List<String>> row) {
         var current = draft == null || draft.rows() == 0 ? begin(line) : draft;
         current.countRow();
-        add(current, line);
+        add(current, line, row);
     }
 
     private void takeHeading(Line line) {
@@ -128,10 +130,9 @@ final class FilePerTrace extends TraceTable {
     }
 
     private boolean beginsNext(Line line) {
-        return text.row(line).isEmpty()
-                && text.heading(line)
-                        .filter(heading -> text.isKnownKey(heading.getKey()))
-                        .isPresent();
+        return text.heading(line)
+                .filter(heading -> text.isKnownKey(heading.getKey()))
+                .isPresent();
     }
 
     private void settle() {

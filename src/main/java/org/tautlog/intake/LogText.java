@@ -122,7 +122,11 @@ final class LogText {
 
     /** A line that does nothing but begin a stage: {@code Stage: 2}, {@code [Schritt 2]}. */
     OptionalInt stage(Line line) {
-        var found = line.tooLong() ? null : STAGE_LINE.matcher(line.text().strip());
+        // Nearly all lines are rows, and those begin with a number.
+        boolean row = line.tooLong()
+                || line.isBlank()
+                || Character.isDigit(line.text().charAt(0));
+        var found = row ? null : STAGE_LINE.matcher(line.text().strip());
         return found != null && found.matches()
                 ? OptionalInt.of(Integer.parseInt(found.group(1)))
                 : OptionalInt.empty();

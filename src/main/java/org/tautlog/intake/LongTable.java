@@ -80,7 +80,7 @@ final class LongTable extends TraceTable {
             current = begin(line, cells);
         }
         current.countRow();
-        add(current, line);
+        add(current, line, row);
     }
 
     private boolean hasKey(List<String> cells) {

@@ -2,6 +2,7 @@ package org.tautlog.intake;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.file.BreakingStream;
 import org.tautlog.intake.text.Line;
@@ -37,10 +38,9 @@ abstract class TraceTable {
         ledger.lines.in(lines.linesTaken());
     }
 
-    /** Adds a row to a draft, or says why it is none. */
-    final void add(TraceDraft draft, Line line) {
+    /** Adds a line, cut into its cells where it can be, to a draft, or says why it is none. */
+    final void add(TraceDraft draft, Line line, Optional<List<String>> row) {
         boolean sound = draft.fault().isEmpty();
-        var row = text.row(line);
         if (row.isEmpty()) {
             spoil(draft, line);
             return;

@@ -95,13 +95,20 @@ public final class LineSource implements Closeable {
         if (broken != null) {
             throw broken;
         }
-        var text = new StringBuilder();
+        var text = new StringBuilder(0);
         boolean any = false;
         boolean tooLong = false;
         while (fill()) {
             int end = from;
             while (end < until && buffer[end] != '\n' && buffer[end] != '\r') {
                 end++;
+            }
+            if (!any && end < until && end - from <= longest) {
+                // Nearly every line lies whole in the buffer.
+                var whole = new String(buffer, from, end - from);
+                afterReturn = buffer[end] == '\r';
+                from = end + 1;
+                return line(whole, true, false);
             }
             any = true;
             int room = longest - text.length();
@@ -122,7 +129,7 @@ public final class LineSource implements Closeable {
         return any ? line(text, false, tooLong) : null;
     }
 
-    private Line line(StringBuilder text, boolean ended, boolean tooLong) {
+    private Line line(CharSequence text, boolean ended, boolean tooLong) {
         linesRead = linesRead == Integer.MAX_VALUE ? linesRead : linesRead + 1;
         return new Line(text.toString(), linesRead, ended, tooLong);
     }

@@ -14,6 +14,11 @@ public record NumberForm(char decimalMark, boolean thousandsStated) {
     /** Longer digits than any export writes; what is longer is no number but damage. */
     private static final int LONGEST = 64;
 
+    private static final int MOST_DIGITS = 15;
+    private static final double[] POWERS_OF_TEN = {
+        1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+    };
+
     public NumberForm {
         if (decimalMark != '.' && decimalMark != ',') {
             throw new IllegalArgumentException("decimalMark is '" + decimalMark + "'; it must be '.' or ','");
@@ -30,6 +35,10 @@ public record NumberForm(char decimalMark, boolean thousandsStated) {
         if (cell.isEmpty() || cell.length() > LONGEST) {
             return OptionalDouble.empty();
         }
+        double quick = shortDecimal(cell, decimalMark);
+        if (!Double.isNaN(quick)) {
+            return OptionalDouble.of(quick);
+        }
         boolean plain = true;
         for (int i = 0; i < cell.length(); i++) {
             char c = cell.charAt(i);
@@ -40,6 +49,40 @@ public record NumberForm(char decimalMark, boolean thousandsStated) {
         }
         var rewritten = rewritten(cell);
         return rewritten.isEmpty() ? OptionalDouble.empty() : toDouble(rewritten);
+    }
+
+    /**
+     * A number of at most 15 digits and no more than a sign and a mark beside them; NaN where it is another. Digits below
+     * 2^53 and powers of ten up to 10^22 are exact in a double, so that one division rounds once, as the long way does.
+     *
+     * Source: W. D. Clinger, "How to read floating point numbers accurately", PLDI 1990, the fast path.
+     */
+    private static double shortDecimal(String cell, char mark) {
+        int length = cell.length();
+        int at = cell.charAt(0) == '-' ? 1 : 0;
+        if (length - at > MOST_DIGITS + 1 || length == at) {
+            return Double.NaN;
+        }
+        long digits = 0;
+        int count = 0;
+        int behind = -1;
+        for (int i = at; i < length; i++) {
+            char c = cell.charAt(i);
+            if (c >= '0' && c <= '9') {
+                digits = 10 * digits + (c - '0');
+                count++;
+                behind = behind < 0 ? behind : behind + 1;
+            } else if (c == mark && behind < 0 && count > 0) {
+                behind = 0;
+            } else {
+                return Double.NaN;
+            }
+        }
+        if (count > MOST_DIGITS || behind == 0) {
+            return Double.NaN;
+        }
+        double value = behind < 0 ? digits : digits / POWERS_OF_TEN[behind];
+        return at == 0 ? value : -value;
     }
 
     /** {@return the mark that may stand between thousands beside blank and apostrophe} */
