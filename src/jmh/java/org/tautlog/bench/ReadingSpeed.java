@@ -1,0 +1,169 @@
+package org.tautlog.bench;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executors;
+import org.apache.commons.csv.CSVFormat;
+import org.tautlog.intake.LogReader;
+import org.tautlog.intake.ReadOptions;
+import org.tautlog.intake.specification.SpecificationFile;
+import org.tautlog.judge.Judge;
+
+/**
+ * Reading and judging long tables against what reads the same files into the same columns and judges nothing: Commons CSV,
+ * and DuckDB's reader. The ratios count, from one run; the seconds are those of the machine.
+ *
+ * <p>Arguments: the joint specification, a plain long table, how often to repeat it as a file of its own, rounds.
+ */
+public final class ReadingSpeed {
+    private ReadingSpeed() {}
+
+    /** What is measured; says how many samples it met, so that all can be held to have met the same. */
+    private interface Work {
+        long run() throws Exception;
+    }
+
+    /**
+     * Measures.
+     *
+     * @param args see above
+     * @throws Exception where something cannot be read
+     */
+    public static void main(String[] args) throws Exception {
+        var specification = SpecificationFile.read(Path.of(args[0])).value().orElseThrow();
+        var log = Path.of(args[1]);
+        int files = Integer.parseInt(args[2]);
+        int rounds = Integer.parseInt(args[3]);
+        var copies = copies(log, files);
+        var out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        Work read = () -> samples(copies, trace -> {});
+        Work judged = () -> samples(copies, trace -> Judge.judge(trace, specification));
+        Work two = () -> {
+            var pool = Executors.newFixedThreadPool(2);
+            try {
+                Callable<Long> first = () -> samples(half(copies, 0), trace -> Judge.judge(trace, specification));
+                Callable<Long> second = () -> samples(half(copies, 1), trace -> Judge.judge(trace, specification));
+                long sum = 0;
+                for (var part : pool.invokeAll(List.of(first, second))) {
+                    sum += part.get();
+                }
+                return sum;
+            } finally {
+                pool.shutdown();
+            }
+        };
+        Work csv = () -> commons(copies);
+        Work duck = () -> duckdb(copies);
+        for (int round = 0; round < rounds; round++) {
+            double base = time("Commons CSV into doubles", csv, 0, out);
+            time("reading", read, base, out);
+            double one = time("reading and judging", judged, base, out);
+            time("the same in two threads, against one", two, one, out);
+            time("DuckDB, one thread", duck, base, out);
+            out.println();
+        }
+    }
+
+    private static double time(String name, Work work, double base, PrintStream out) throws Exception {
+        long start = System.nanoTime();
+        long samples = work.run();
+        double seconds = (System.nanoTime() - start) / 1e9;
+        out.println(String.format(
+                Locale.ROOT,
+                "%-40s %8.3f s %10d samples%s",
+                name,
+                seconds,
+                samples,
+                base == 0 ? "" : String.format(Locale.ROOT, "  %.2f times", seconds / base)));
+        return seconds;
+    }
+
+    private static List<Path> copies(Path log, int count) throws IOException {
+        var folder = Files.createTempDirectory("tautlog-speed");
+        var copies = new ArrayList<Path>();
+        var text = Files.readString(log);
+        for (int i = 0; i < count; i++) {
+            var copy = folder.resolve(String.format(Locale.ROOT, "%03d.csv", i));
+            // Another serial in each, or all but the first would be the same tightening again.
+            try (var out = new BufferedOutputStream(Files.newOutputStream(copy))) {
+                out.write(text.replace("FW-", String.format(Locale.ROOT, "F%03d-", i)).getBytes(StandardCharsets.UTF_8));
+            }
+            copies.add(copy);
+        }
+        return copies;
+    }
+
+    private static List<Path> half(List<Path> files, int which) {
+        var half = new ArrayList<Path>();
+        for (int i = which; i < files.size(); i += 2) {
+            half.add(files.get(i));
+        }
+        return half;
+    }
+
+    private static long samples(List<Path> files, org.tautlog.intake.TraceSink then) {
+        var samples = new long[1];
+        LogReader.read(files, ReadOptions.withDefaults(), trace -> {
+            samples[0] += trace.curve().size();
+            then.accept(trace);
+        });
+        return samples[0];
+    }
+
+    /** The three columns of samples as doubles and the serial as text, as the reader needs them. */
+    private static long commons(List<Path> files) throws IOException {
+        long samples = 0;
+        double sum = 0;
+        var format = CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
+        for (var file : files) {
+            try (var parser = format.parse(Files.newBufferedReader(file))) {
+                var names = parser.getHeaderNames();
+                int angle = column(names, "Angle");
+                int torque = column(names, "Torque");
+                int time = column(names, "Time");
+                for (var row : parser) {
+                    sum += Double.parseDouble(row.get(angle)) + Double.parseDouble(row.get(torque));
+                    sum += time < 0 || row.get(time).isEmpty() ? 0 : Double.parseDouble(row.get(time));
+                    samples++;
+                }
+            }
+        }
+        if (Double.isNaN(sum)) {
+            throw new IllegalStateException("the sum is no number");
+        }
+        return samples;
+    }
+
+    private static int column(List<String> names, String begins) {
+        for (int i = 0; i < names.size(); i++) {
+            if (names.get(i).startsWith(begins)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Every column is read whole: the sums of the hashes leave none out. */
+    private static long duckdb(List<Path> files) throws SQLException {
+        var folder = files.get(0).getParent();
+        try (var connection = DriverManager.getConnection("jdbc:duckdb:");
+                var statement = connection.createStatement()) {
+            statement.execute("SET threads = 1");
+            try (var rows = statement.executeQuery("SELECT count(*), sum(hash(t) % 1000) FROM read_csv('" + folder
+                    + "/*.csv', header = true) t")) {
+                rows.next();
+                return rows.getLong(1);
+            }
+        }
+    }
+}
