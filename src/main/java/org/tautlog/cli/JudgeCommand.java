@@ -1,6 +1,7 @@
 package org.tautlog.cli;
 
 import java.util.concurrent.Callable;
+import org.tautlog.report.JoiningResultJson;
 import org.tautlog.report.JudgementJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,6 +32,11 @@ final class JudgeCommand implements Callable<Integer>, Help.Judging {
     @Option(names = "--json", description = "One JSON object a line for every trace, in reading order.")
     private boolean json;
 
+    @Option(
+            names = "--joining-result",
+            description = "One JSON object a line as results of OPC 40450-1, field names from memory; with no table.")
+    private boolean joiningResult;
+
     @Option(names = "--all", description = "Show every tightening, the conforming ones too.")
     private boolean all;
 
@@ -47,11 +53,13 @@ final class JudgeCommand implements Callable<Integer>, Help.Judging {
             table.count(judgement);
             if (json) {
                 out.println(JudgementJson.line(judgement));
+            } else if (joiningResult) {
+                out.println(JoiningResultJson.line(judgement));
             } else {
                 table.keep(judgement);
             }
         });
-        if (!json) {
+        if (!json && !joiningResult) {
             out.print(table.text(request));
         }
         return ExitCode.of(table.counts(), summary).number();

@@ -3,6 +3,7 @@
  * report.paper}.
  *
  * <p>Public types in reading order: {@link org.tautlog.report.JudgementJson} (one line a tightening),
+ * {@link org.tautlog.report.JoiningResultJson} (the same for the open joining model),
  * {@link org.tautlog.report.VerdictsCsv} (one row a tightening), {@link org.tautlog.report.VerdictsReader} (reads it back),
  * {@link org.tautlog.report.ShiftPage} (a shift on one page), {@link org.tautlog.report.ShiftJson} (its figures),
  * {@link org.tautlog.report.DossierPage}, {@link org.tautlog.report.DossierAnswers} and

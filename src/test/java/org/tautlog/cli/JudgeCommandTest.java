@@ -63,6 +63,34 @@ class JudgeCommandTest {
         assertEquals("nonconforming", objects.get(1).get("verdict").asText());
     }
 
+    /** The numbers of ResultEvaluation in OPC 40001-101 are from memory: 1 OK, 2 not OK, 3 not decidable. */
+    @Test
+    void a_joining_result_tells_the_same_verdict_and_turn_as_the_json() throws IOException {
+        MadeLogs.mixed(folder);
+        var own = json(CommandLineRun.of("judge", folder.toString(), "--json").out());
+        var results = json(CommandLineRun.of("judge", folder.toString(), "--joining-result")
+                .out());
+        assertEquals(own.size(), results.size());
+        for (int i = 0; i < own.size(); i++) {
+            var data = results.get(i).get("ResultMetaData");
+            assertEquals(own.get(i).get("serial").asText(), data.get("PartId").asText());
+            int expected = switch (own.get(i).get("verdict").asText()) {
+                case "conforming" -> 1;
+                case "nonconforming" -> 2;
+                default -> 3;
+            };
+            assertEquals(expected, data.get("ResultEvaluation").asInt());
+            var turns = new ArrayList<Double>();
+            results.get(i).at("/ResultContent/0/OverallResultValues").forEach(value -> {
+                if (value.get("Name").asText().equals("turnDeg")) {
+                    turns.add(value.get("MeasuredValue").asDouble());
+                }
+            });
+            var turn = own.get(i).at("/signature/turnDeg");
+            assertEquals(turn.isNumber() ? List.of(turn.asDouble()) : List.of(), turns);
+        }
+    }
+
     @Test
     void the_table_and_the_json_tell_the_same_turn() throws IOException {
         MadeLogs.mixed(folder);
