@@ -1,6 +1,5 @@
 package org.tautlog.report;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import org.tautlog.review.EngineClampLoad;
 
@@ -11,15 +10,13 @@ final class EngineClampLoadJson {
 
     private EngineClampLoadJson() {}
 
-    static void write(JsonGenerator json, EngineClampLoad load) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("serial", load.serial());
-        json.writeNumberField("bolts", load.bolts());
-        json.writeNumberField("withoutEstimate", load.withoutEstimate());
-        json.writeNumberField("lowestKN", SignatureField.rounded(load.lowestKN(), DECIMALS));
-        json.writeStringField("lowestBolt", load.lowestBolt());
-        json.writeNumberField("meanKN", SignatureField.rounded(load.meanKN(), DECIMALS));
-        json.writeNumberField("spreadKN", SignatureField.rounded(load.spreadKN(), DECIMALS));
-        json.writeEndObject();
+    static void write(JsonFields json, EngineClampLoad load) throws IOException {
+        json.text("serial", load.serial());
+        json.count("bolts", load.bolts());
+        json.count("withoutEstimate", load.withoutEstimate());
+        json.rounded("lowestKN", SignatureField.rounded(load.lowestKN(), DECIMALS));
+        json.text("lowestBolt", load.lowestBolt());
+        json.rounded("meanKN", SignatureField.rounded(load.meanKN(), DECIMALS));
+        json.rounded("spreadKN", SignatureField.rounded(load.spreadKN(), DECIMALS));
     }
 }

@@ -1,7 +1,10 @@
 package org.tautlog.report;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.OffsetDateTime;
@@ -12,6 +15,7 @@ import org.tautlog.review.stream.Stream;
 
 /** Fields of a JSON object, written one after the other; what there is none of becomes null. */
 final class JsonFields {
+    private static final JsonFactory FACTORY = new JsonFactory();
     private static final MathContext DIGITS = new MathContext(7);
 
     /** Fields within an object. */
@@ -30,6 +34,24 @@ final class JsonFields {
         this.json = json;
     }
 
+    /** Writes the fields of one object. */
+    interface Fields {
+        void write(JsonFields json) throws IOException;
+    }
+
+    /** One object on one line, without a line end. */
+    static String line(Fields fields) {
+        var text = new StringWriter();
+        try (var generator = FACTORY.createGenerator(text)) {
+            generator.writeStartObject();
+            fields.write(new JsonFields(generator));
+            generator.writeEndObject();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
+    }
+
     void object(String key, Body body) throws IOException {
         json.writeObjectFieldStart(key);
         body.write();
@@ -46,20 +68,6 @@ final class JsonFields {
         json.writeEndArray();
     }
 
-    /** Writes one item of a list, its braces included. */
-    interface Whole<T> {
-        void write(JsonGenerator json, T item) throws IOException;
-    }
-
-    /** A list of objects that others write. */
-    <T> void all(String key, List<T> items, Whole<T> object) throws IOException {
-        json.writeArrayFieldStart(key);
-        for (T item : items) {
-            object.write(json, item);
-        }
-        json.writeEndArray();
-    }
-
     void texts(String key, java.util.stream.Stream<String> texts) throws IOException {
         json.writeArrayFieldStart(key);
         for (Iterator<String> all = texts.iterator(); all.hasNext(); ) {
@@ -68,7 +76,7 @@ final class JsonFields {
         json.writeEndArray();
     }
 
-    void text(String key, String text) throws IOException {
+    void text(String key, @Nullable String text) throws IOException {
         json.writeStringField(key, text);
     }
 
@@ -78,6 +86,17 @@ final class JsonFields {
 
     void count(String key, long count) throws IOException {
         json.writeNumberField(key, count);
+    }
+
+    /** A number as the caller has rounded it. */
+    void rounded(String key, BigDecimal value) throws IOException {
+        json.writeNumberField(key, value);
+    }
+
+    /** Text that is JSON already. */
+    void raw(String key, String value) throws IOException {
+        json.writeFieldName(key);
+        json.writeRawValue(value);
     }
 
     void yes(String key, boolean whether) throws IOException {

@@ -162,6 +162,6 @@ public final class ShiftJson {
     }
 
     private static void clampLoads(JsonFields json, ShiftReview review) throws IOException {
-        json.all(EngineClampLoadJson.KEY, review.clampLoads(), EngineClampLoadJson::write);
+        json.list(EngineClampLoadJson.KEY, review.clampLoads(), load -> EngineClampLoadJson.write(json, load));
     }
 }
