@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
 import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tautlog.joint.window.FindingCode;
@@ -65,17 +67,10 @@ class ShiftCommandTest {
         var page = Files.readString(out.resolve("shift.html"));
         assertFalse(page.contains("FW<b>"), "markup from a log");
         assertTrue(page.contains("=FW&lt;b&gt;&quot;3"), "the serial as text");
-        try (var table = CSVFormat.RFC4180
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get()
-                .parse(Files.newBufferedReader(out.resolve("verdicts.csv")))) {
-            var rows = table.getRecords();
-            assertEquals(3, rows.size());
-            assertEquals("'=FW<b>\"3", rows.get(2).get("serial"));
-            assertEquals("nonconforming", rows.get(1).get("verdict"));
-        }
+        var rows = verdicts(out);
+        assertEquals(3, rows.size());
+        assertEquals("'=FW<b>\"3", rows.get(2).get("serial"));
+        assertEquals("nonconforming", rows.get(1).get("verdict"));
     }
 
     @Test
@@ -149,20 +144,24 @@ class ShiftCommandTest {
         var page = Files.readString(out.resolve("shift.html"));
         var answers = page.substring(page.indexOf("<dl class=\"answers\">"), page.indexOf("</dl>"))
                 .toLowerCase(Locale.ROOT);
+        for (var row : verdicts(out)) {
+            var code = FindingCode.parse(row.get("findings").split(" ", 2)[0]);
+            if (!row.get("verdict").equals("conforming")) {
+                assertTrue(
+                        answers.contains(code.orElseThrow().title().toLowerCase(Locale.ROOT)),
+                        row.get("serial") + " " + row.get("findings"));
+            }
+        }
+    }
+
+    private static List<CSVRecord> verdicts(Path out) throws IOException {
         try (var table = CSVFormat.RFC4180
                 .builder()
                 .setHeader()
                 .setSkipHeaderRecord(true)
                 .get()
                 .parse(Files.newBufferedReader(out.resolve("verdicts.csv")))) {
-            for (var row : table.getRecords()) {
-                var code = FindingCode.parse(row.get("findings").split(" ", 2)[0]);
-                if (!row.get("verdict").equals("conforming")) {
-                    assertTrue(
-                            answers.contains(code.orElseThrow().title().toLowerCase(Locale.ROOT)),
-                            row.get("serial") + " " + row.get("findings"));
-                }
-            }
+            return table.getRecords();
         }
     }
 }
