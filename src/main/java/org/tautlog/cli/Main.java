@@ -2,6 +2,14 @@ package org.tautlog.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Stream;
+import org.tautlog.cli.evidence.EvidenceCommands;
+import org.tautlog.cli.logs.LogCommands;
+import org.tautlog.cli.shift.ShiftCommands;
+import org.tautlog.cli.simulate.SimulateCommands;
+import org.tautlog.cli.table.TableCommands;
+import org.tautlog.cli.terminal.Help;
 import picocli.CommandLine;
 
 /** The one entry point of the program. */
@@ -23,8 +31,18 @@ public final class Main {
 
     static int run(PrintWriter out, PrintWriter err, String... args) {
         var root = new RootCommand();
-        var line = new CommandLine(root)
-                .setOut(out)
+        var line = new CommandLine(root);
+        Stream.of(
+                        LogCommands.all(),
+                        ShiftCommands.all(),
+                        EvidenceCommands.all(),
+                        TableCommands.all(),
+                        List.of(new SchemaCommand()),
+                        SimulateCommands.all())
+                .flatMap(List::stream)
+                .forEach(line::addSubcommand);
+        // Set after the commands are added: what is set reaches only those that are there.
+        line.setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(Trouble::wrongWords)

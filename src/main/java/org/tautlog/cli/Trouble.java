@@ -5,6 +5,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.NoSuchFileException;
+import org.tautlog.cli.terminal.ExitCode;
+import org.tautlog.cli.terminal.Refusal;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 

@@ -9,9 +9,9 @@ import org.tautlog.review.MadeShift;
 import org.tautlog.review.MadeShift.Made;
 
 /** Small archives for the commands that ask them. */
-final class ArchivedShift {
+public final class ArchivedShift {
     /** Serials that a file name, a page, a query or a spreadsheet could take for something else. */
-    static final List<String> HOSTILE = List.of(
+    public static final List<String> HOSTILE = List.of(
             "../../etc/passwd",
             "..",
             "'; DROP TABLE traces; --",
@@ -24,7 +24,7 @@ final class ArchivedShift {
     private ArchivedShift() {}
 
     /** Six engines of the simulated line, eight bolts each. */
-    static String simulated(Path folder) {
+    public static String simulated(Path folder) {
         var logs = folder.resolve("line");
         assertEquals(
                 0,
@@ -33,14 +33,14 @@ final class ArchivedShift {
         return of(folder, logs);
     }
 
-    static String of(Path folder, Path logs) {
+    public static String of(Path folder, Path logs) {
         var archive = folder.resolve("evidence").toString();
         var run = CommandLineRun.of("import", logs.toString(), "--archive", archive);
         assertEquals(0, run.exitCode(), run.toString());
         return archive;
     }
 
-    static List<Made> hostile() {
+    public static List<Made> hostile() {
         var made = new ArrayList<Made>();
         HOSTILE.forEach(serial -> made.add(MadeShift.named(serial, 300 + made.size())));
         return made;

@@ -8,8 +8,8 @@ import java.io.StringWriter;
 import java.util.Arrays;
 
 /** One run of the program as its user sees it. */
-record CommandLineRun(int exitCode, String out, String err) {
-    static CommandLineRun of(String... words) {
+public record CommandLineRun(int exitCode, String out, String err) {
+    public static CommandLineRun of(String... words) {
         var out = new StringWriter();
         var err = new StringWriter();
         int exitCode = Main.run(new PrintWriter(out), new PrintWriter(err), words);
@@ -17,7 +17,7 @@ record CommandLineRun(int exitCode, String out, String err) {
     }
 
     /** What the program says with {@code --json}. */
-    static JsonNode json(String... words) throws JsonProcessingException {
+    public static JsonNode json(String... words) throws JsonProcessingException {
         var all = Arrays.copyOf(words, words.length + 1);
         all[words.length] = "--json";
         var run = of(all);

@@ -12,8 +12,8 @@ import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipInputStream;
 
 /** What a folder of logs holds, looked at through the packing: how tightly bytes are packed differs between Java builds. */
-record LogFolder(Map<String, String> files) {
-    static LogFolder of(Path folder) throws IOException {
+public record LogFolder(Map<String, String> files) {
+    public static LogFolder of(Path folder) throws IOException {
         var files = new TreeMap<String, String>();
         try (var paths = Files.walk(folder)) {
             for (var path : paths.filter(Files::isRegularFile).toList()) {

@@ -14,14 +14,14 @@ import org.tautlog.trace.Source;
 import org.tautlog.trace.Trace;
 
 /** Small logs made by hand, with the joint specification beside them. */
-final class MadeLogs {
+public final class MadeLogs {
     private MadeLogs() {}
 
-    static Path good(Path folder) throws IOException {
+    public static Path good(Path folder) throws IOException {
         return write(folder, List.of(MadeShift.named("FW-000001", 360), MadeShift.named("FW-000002", 361)));
     }
 
-    static Path mixed(Path folder) throws IOException {
+    public static Path mixed(Path folder) throws IOException {
         return write(
                 folder,
                 List.of(
@@ -30,7 +30,7 @@ final class MadeLogs {
                         MadeShift.named("=FW<b>\"3", 320)));
     }
 
-    static Path write(Path folder, List<Made> made) throws IOException {
+    public static Path write(Path folder, List<Made> made) throws IOException {
         Files.createDirectories(folder);
         Files.writeString(folder.resolve("joint.toml"), SpecificationFile.write(MadeShift.specification()));
         var log = folder.resolve("S40.csv");

@@ -1,15 +1,14 @@
 package org.tautlog.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.NoSuchFileException;
-import me.tongfei.progressbar.ProgressBarStyle;
 import org.junit.jupiter.api.Test;
+import org.tautlog.cli.terminal.Refusal;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -59,27 +58,6 @@ class MainTest {
         assertEquals(4, Trouble.report(new IllegalStateException("x"), line, false));
         assertEquals(2, Trouble.report(Refusal.wrongUse("x"), line, false));
         assertEquals(3, Trouble.report(Refusal.nothingRead("x"), line, false));
-    }
-
-    @Test
-    void progress_is_silent_where_nobody_sits_at_a_terminal() {
-        var err = new StringWriter();
-        try (var progress = Progress.on("reading", new PrintWriter(err), false, ProgressBarStyle.UNICODE_BLOCK)) {
-            progress.step();
-        }
-        assertEquals("", err.toString());
-    }
-
-    @Test
-    void progress_leaves_a_clean_line_behind() {
-        var err = new StringWriter();
-        try (var progress = Progress.on("reading", new PrintWriter(err), true, ProgressBarStyle.UNICODE_BLOCK)) {
-            progress.step();
-        }
-        assertTrue(err.toString().contains("reading"), err.toString());
-        assertTrue(err.toString().endsWith("\r"), err.toString());
-        assertFalse(err.toString().contains("\n"), err.toString());
-        assertFalse(err.toString().contains("\u001b"), err.toString());
     }
 
     private static String told(Exception failure, boolean debug) {

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
+import org.tautlog.cli.terminal.ReportFile;
 import org.tautlog.review.MadeShift;
 
 /** Every page in a browser as its readers have it: narrow, middling and wide, light and dark, by keyboard. */

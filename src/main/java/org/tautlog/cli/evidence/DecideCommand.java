@@ -1,0 +1,113 @@
+package org.tautlog.cli.evidence;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.tautlog.archive.Archive;
+import org.tautlog.archive.KeptDecision;
+import org.tautlog.archive.ledger.Decision;
+import org.tautlog.archive.ledger.DecisionAction;
+import org.tautlog.cli.terminal.ExitCode;
+import org.tautlog.cli.terminal.Help;
+import org.tautlog.cli.terminal.Refusal;
+import org.tautlog.cli.terminal.Terminal;
+import org.tautlog.report.ArchiveJson;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Records a person's word on a tightening. */
+@Command(
+        name = "decide",
+        description = {
+            "Records in an archive what a person decided about an engine, or about one of its bolts.",
+            "",
+            "A decision is never edited: a later one about the same supersedes it, and both stay."
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  tautlog decide FW-000017 quarantine --archive evidence/ --by \"A. Reviewer\" --reason \"bolt 3 short\"",
+            "  tautlog decide FW-000017 re-tighten --bolt 3 --archive evidence/ --by \"A. Reviewer\""
+                    + " --reason \"new bolt, A19\""
+        },
+        mixinStandardHelpOptions = true)
+final class DecideCommand implements Callable<Integer>, Help.Judging {
+    private static final int MOST_GUESSES = 3;
+
+    @Parameters(index = "0", paramLabel = "SERIAL", description = "The engine.")
+    private String serial = "";
+
+    @Parameters(
+            index = "1",
+            paramLabel = "ACTION",
+            description = "accept, re-tighten (with a new bolt), replace, quarantine or release.")
+    private String action = "";
+
+    @Option(names = "--bolt", paramLabel = "N", description = "The bolt position; without it the whole engine.")
+    private String bolt = "";
+
+    @Option(names = "--by", paramLabel = "NAME", required = true, description = "Who decided.")
+    private String by = "";
+
+    @Option(names = "--reason", paramLabel = "TEXT", required = true, description = "Why.")
+    private String reason = "";
+
+    @Mixin
+    private ArchiveOption archive = new ArchiveOption();
+
+    @Option(names = "--json", description = "One JSON object to the standard output, and nothing else.")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        var decision = decision();
+        var kept = archive.open();
+        refuseUnknown(kept);
+        var decided = kept.decide(decision, ArchiveOption.stamp());
+        spec.commandLine().getOut().println(json ? ArchiveJson.of(decided) : sentence(decided));
+        return ExitCode.ALL_CONFORMING.number();
+    }
+
+    private String sentence(KeptDecision decided) {
+        return String.format(
+                Locale.ROOT,
+                "entry %d: %s%s %s, by %s",
+                decided.entry(),
+                Terminal.harmless(serial),
+                bolt.isEmpty() ? "" : " bolt " + Terminal.harmless(bolt),
+                decided.decision().action().word(),
+                Terminal.harmless(by));
+    }
+
+    private Decision decision() {
+        var wanted = DecisionAction.parse(action)
+                .orElseThrow(() -> Refusal.wrongUse("'" + Terminal.harmless(action) + "' is no action; there are "
+                        + Stream.of(DecisionAction.values())
+                                .map(DecisionAction::word)
+                                .collect(Collectors.joining(", "))));
+        try {
+            return new Decision(serial, bolt, wanted, by, reason);
+        } catch (IllegalArgumentException e) {
+            throw Refusal.wrongUse(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private void refuseUnknown(Archive kept) throws IOException {
+        try (var query = kept.query()) {
+            var near = query.nearestSerials(serial, MOST_GUESSES).value().orElse(List.of());
+            if (!near.contains(serial)) {
+                throw Refusal.wrongUse("the archive knows no engine " + Terminal.harmless(serial)
+                        + (near.isEmpty() ? "" : "; nearest: " + Terminal.harmless(String.join(", ", near))));
+            }
+        }
+    }
+}

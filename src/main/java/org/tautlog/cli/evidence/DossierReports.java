@@ -1,0 +1,44 @@
+package org.tautlog.cli.evidence;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.tautlog.archive.Archive;
+import org.tautlog.cli.terminal.ReportFile;
+import org.tautlog.cli.terminal.ReportOptions;
+import org.tautlog.report.DossierJson;
+import org.tautlog.report.DossierPage;
+import org.tautlog.report.Evidence;
+import org.tautlog.report.Provenance;
+import org.tautlog.report.VerdictsCsv;
+import org.tautlog.review.evidence.EngineDossier;
+import org.tautlog.review.evidence.EngineTightening;
+
+/** The files of a dossier: the table first, as page and PDF name its hash. */
+final class DossierReports {
+    private DossierReports() {}
+
+    static Path write(EngineDossier dossier, Provenance provenance, ReportOptions options) throws IOException {
+        var folder = options.folder();
+        var name = "engine-" + ReportFile.name(dossier.serial());
+        var table = ReportFile.write(
+                folder,
+                name + ".csv",
+                file -> VerdictsCsv.write(
+                        dossier.tightenings().stream()
+                                .map(EngineTightening::judgement)
+                                .toList(),
+                        file));
+        var evidence = new Evidence(table.getFileName().toString(), Archive.sha256(table));
+        ReportFile.write(
+                folder,
+                name + ".json",
+                file -> file.append(DossierJson.of(dossier, provenance)).append('\n'));
+        if (options.printed()) {
+            ReportFile.print(folder, name + ".pdf", file -> DossierPage.print(dossier, provenance, evidence, file));
+        } else {
+            Files.deleteIfExists(folder.resolve(name + ".pdf"));
+        }
+        return ReportFile.write(folder, name + ".html", file -> DossierPage.write(dossier, provenance, evidence, file));
+    }
+}

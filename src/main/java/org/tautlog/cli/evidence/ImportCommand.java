@@ -1,0 +1,69 @@
+package org.tautlog.cli.evidence;
+
+import java.io.IOException;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.tautlog.archive.Imported;
+import org.tautlog.cli.logs.LogInputs;
+import org.tautlog.cli.terminal.ExitCode;
+import org.tautlog.cli.terminal.Help;
+import org.tautlog.report.ArchiveJson;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Judges logs and keeps traces and verdicts in an archive. */
+@Command(
+        name = "import",
+        description = {
+            "Judges logs and keeps them in an archive: every trace, every verdict, whatever was rejected, and the"
+                    + " specification that judged.",
+            "",
+            "Makes the archive where the folder is new or empty. Logs that are there already, byte by byte, change"
+                    + " nothing; a new version of the specification adds its verdicts to the old ones."
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {"  tautlog import logs/ --archive evidence/", "  tautlog verify --archive evidence/"},
+        mixinStandardHelpOptions = true)
+final class ImportCommand implements Callable<Integer>, Help.Judging {
+    @Mixin
+    private LogInputs inputs = new LogInputs();
+
+    @Mixin
+    private ArchiveOption archive = new ArchiveOption();
+
+    @Option(names = "--json", description = "One JSON object to the standard output, and nothing else.")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        var line = spec.commandLine();
+        var result = ImportRun.run(inputs.request(), archive.create(), ArchiveOption.stamp(), line.getErr());
+        line.getOut()
+                .println(
+                        json
+                                ? ArchiveJson.of(
+                                        result.imported(), result.read().problems())
+                                : sentence(result.imported()));
+        return ExitCode.ofReading(result.read()).number();
+    }
+
+    private String sentence(Imported imported) {
+        return imported.changedNothing()
+                ? "nothing new: all of it is in " + archive.folder() + " already"
+                : String.format(
+                        Locale.ROOT,
+                        "kept in %s as batch %s: %d traces of %d new files (%d were there already), %d verdicts",
+                        archive.folder(),
+                        imported.batch(),
+                        imported.traces(),
+                        imported.newSources().size(),
+                        imported.knownSources().size(),
+                        imported.judgements());
+    }
+}

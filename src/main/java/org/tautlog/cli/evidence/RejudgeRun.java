@@ -1,0 +1,68 @@
+package org.tautlog.cli.evidence;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.tautlog.archive.Archive;
+import org.tautlog.archive.Imported;
+import org.tautlog.archive.Importer;
+import org.tautlog.archive.SourceFile;
+import org.tautlog.archive.SpecificationUsed;
+import org.tautlog.archive.Stamp;
+import org.tautlog.cli.logs.SpecificationSearch;
+import org.tautlog.cli.terminal.Counted;
+import org.tautlog.cli.terminal.Progress;
+import org.tautlog.cli.terminal.Terminal;
+import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.judge.Judge;
+import org.tautlog.problem.Problem;
+import org.tautlog.trace.Trace;
+
+/** One pass over the traces of an archive: each judged by one specification, the verdicts added to the earlier ones. */
+final class RejudgeRun {
+    /** What a run leaves behind. */
+    record Result(JointSpecification specification, Imported imported, List<Problem> problems) {
+        String sentence(Path archive) {
+            var by = Terminal.harmless(specification.name() + " version " + specification.version());
+            return imported.changedNothing()
+                    ? "nothing new: " + by + " judged all of it already"
+                    : String.format(
+                            Locale.ROOT,
+                            "kept in %s as batch %s: %s by %s; the earlier ones stay",
+                            archive,
+                            imported.batch(),
+                            Counted.of(imported.judgements(), "verdict"),
+                            by);
+        }
+    }
+
+    private RejudgeRun() {}
+
+    static Result run(Path file, Archive archive, Stamp stamp, PrintWriter err) throws IOException {
+        var specification = SpecificationSearch.read(file);
+        var used = new SpecificationUsed(specification.name(), specification.version(), Files.readString(file));
+        try (var query = archive.query();
+                var importer = archive.importer(stamp, used);
+                var progress = Progress.onTerminal("judging", err)) {
+            var problems = query.everyTrace(kept -> {
+                keep(kept.value(), specification, importer);
+                progress.step();
+            });
+            problems.forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
+            return new Result(specification, importer.commit(), problems);
+        }
+    }
+
+    private static void keep(Trace trace, JointSpecification specification, Importer importer) {
+        try {
+            importer.source(new SourceFile(trace.source().file(), trace.source().sha256()));
+            importer.judgement(Judge.judge(trace, specification));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

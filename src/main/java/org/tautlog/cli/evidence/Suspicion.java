@@ -1,0 +1,143 @@
+package org.tautlog.cli.evidence;
+
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.cli.terminal.Refusal;
+import org.tautlog.cli.terminal.Terminal;
+import org.tautlog.joint.window.Consequence;
+import org.tautlog.joint.window.FindingCode;
+import org.tautlog.judge.Finding;
+import org.tautlog.judge.Judgement;
+import org.tautlog.judge.Verdict;
+import org.tautlog.review.evidence.Bracketing;
+import org.tautlog.review.evidence.Containment;
+import picocli.CommandLine.Option;
+
+/** What a containment starts from: exactly one of an engine, a finding, a spindle at a moment, a lot. */
+final class Suspicion {
+    @Option(names = "--serial", paramLabel = "S", description = "From what is wrong with this engine.")
+    private String serial = "";
+
+    @Option(names = "--bolt", paramLabel = "N", description = "Of that engine, only this bolt position.")
+    private String bolt = "";
+
+    @Option(names = "--finding", paramLabel = "CODE", description = "From this finding, wherever it was made.")
+    private String finding = "";
+
+    @Option(
+            names = "--station",
+            paramLabel = "X",
+            description = "From this station's spindle, with --spindle, --around.")
+    private String station = "";
+
+    @Option(names = "--spindle", paramLabel = "Y", description = "The spindle.")
+    private String spindle = "";
+
+    @Option(names = "--around", paramLabel = "TIME", description = "The moment (ISO 8601).")
+    private @Nullable OffsetDateTime around;
+
+    @Option(names = "--lot", paramLabel = "L", description = "From this bolt lot.")
+    private String lot = "";
+
+    @Option(
+            names = "--clock-margin",
+            paramLabel = "MINUTES",
+            description = "By how much clocks may differ; both ends of a bracket move out by it (default: 0).")
+    private int clockMargin;
+
+    /** The suspicion as it was stated. */
+    String words() {
+        if (!lot.isEmpty()) {
+            return "bolt lot " + lot;
+        }
+        if (!finding.isEmpty()) {
+            return code().title();
+        }
+        return serial.isEmpty()
+                ? "spindle " + station + '/' + spindle + " around " + around
+                : "engine " + serial + (bolt.isEmpty() ? "" : ", bolt " + bolt);
+    }
+
+    List<Containment> contain(List<Judgement> standing) {
+        long given = Stream.of(serial, finding, station, lot)
+                .filter(word -> !word.isEmpty())
+                .count();
+        if (given != 1 || station.isEmpty() != (around == null)) {
+            throw Refusal.wrongUse(
+                    "name one of --serial S, --finding CODE, --station X --spindle Y --around TIME, --lot L");
+        }
+        if (clockMargin < 0) {
+            throw Refusal.wrongUse("--clock-margin is " + clockMargin + "; clocks differ by 0 minutes or more");
+        }
+        var bracketing = new Bracketing(standing, Duration.ofMinutes(clockMargin));
+        if (!lot.isEmpty()) {
+            return bracketing.lot(lot).stream().toList();
+        }
+        if (!finding.isEmpty()) {
+            var code = code();
+            return bracketing.streamsWith(code).stream()
+                    .flatMap(stream -> bracketing.around(stream, code, one -> Bracketing.shows(one, code)).stream())
+                    .toList();
+        }
+        return serial.isEmpty() ? aroundMoment(standing, bracketing) : ofEngine(standing, bracketing);
+    }
+
+    private List<Containment> ofEngine(List<Judgement> standing, Bracketing bracketing) {
+        return standing.stream()
+                .filter(one -> one.identity().serial().equals(serial))
+                .filter(one -> bolt.isEmpty() || one.identity().bolt().equals(bolt))
+                .filter(one -> one.verdict() != Verdict.CONFORMING || !bolt.isEmpty())
+                .flatMap(one -> bracketing.around(stream(one), cause(one).orElse(null), one::equals).stream())
+                .toList();
+    }
+
+    private List<Containment> aroundMoment(List<Judgement> standing, Bracketing bracketing) {
+        var stream = new org.tautlog.review.stream.Stream(station, spindle);
+        return standing.stream()
+                .filter(one -> stream(one).equals(stream) && one.identity().time() != null)
+                .min(Comparator.comparing(this::away))
+                .flatMap(nearest -> bracketing.around(stream, null, one -> one.equals(nearest) || near(one)))
+                .stream()
+                .toList();
+    }
+
+    private boolean near(Judgement judgement) {
+        return judgement.identity().time() != null && away(judgement).compareTo(Duration.ofMinutes(clockMargin)) <= 0;
+    }
+
+    private Duration away(Judgement judgement) {
+        var time = judgement.identity().time();
+        return time == null || around == null
+                ? Duration.ZERO
+                : Duration.between(time, around).abs();
+    }
+
+    private FindingCode code() {
+        return Stream.of(FindingCode.values())
+                .filter(code -> code.word().equals(finding))
+                .findFirst()
+                .orElseThrow(() -> Refusal.wrongUse("'" + Terminal.harmless(finding) + "' is no finding; there are "
+                        + String.join(
+                                ", ",
+                                Stream.of(FindingCode.values())
+                                        .map(FindingCode::word)
+                                        .toList())));
+    }
+
+    private static Optional<FindingCode> cause(Judgement judgement) {
+        return judgement.findings().stream()
+                .filter(one -> one.severity() != Consequence.NOTE)
+                .map(Finding::code)
+                .findFirst();
+    }
+
+    private static org.tautlog.review.stream.Stream stream(Judgement judgement) {
+        return new org.tautlog.review.stream.Stream(
+                judgement.identity().station(), judgement.identity().spindle());
+    }
+}

@@ -1,0 +1,103 @@
+package org.tautlog.cli.shift;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.tautlog.archive.ArchiveQuery;
+import org.tautlog.archive.JudgementFilter;
+import org.tautlog.cli.evidence.ArchivedSpecifications;
+import org.tautlog.cli.logs.Judging;
+import org.tautlog.cli.terminal.Refusal;
+import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.judge.Judgement;
+import org.tautlog.problem.Outcome;
+import org.tautlog.problem.Problem;
+import org.tautlog.problem.ProblemCode;
+import org.tautlog.review.ImportRecord;
+import org.tautlog.review.evidence.StandingJudgements;
+import org.tautlog.trace.Curve;
+import org.tautlog.trace.Source;
+
+/** Judgements that an archive kept, by the specification that judged last among them, each with its curve. */
+final class ArchivedTightenings {
+    private final ArchiveQuery query;
+    private final JointSpecification specification;
+    private final List<Judgement> judgements;
+    private final Set<Problem> problems = new LinkedHashSet<>();
+
+    private ArchivedTightenings(
+            ArchiveQuery query, JointSpecification specification, List<Judgement> judgements, List<Problem> problems) {
+        this.query = query;
+        this.specification = specification;
+        this.judgements = judgements;
+        this.problems.addAll(problems);
+    }
+
+    static ArchivedTightenings of(ArchiveQuery query, JudgementFilter filter, PrintWriter err) throws IOException {
+        var specifications = ArchivedSpecifications.in(query, err);
+        var found = query.judgements(filter);
+        var kept = found.value().orElse(List.of());
+        var last = StandingJudgements.last(kept, specifications.used())
+                .orElseThrow(() -> Refusal.nothingRead("the archive holds no judgement of that station and time"));
+        var specification = specifications.readable().get(last.specificationSha256());
+        if (specification == null) {
+            throw new IOException("the archive does not hold the specification that judged as it was; verify it");
+        }
+        return new ArchivedTightenings(
+                query, specification, StandingJudgements.of(kept, specifications.used()), found.problems());
+    }
+
+    JointSpecification specification() {
+        return specification;
+    }
+
+    /** Hands out each, engine by engine, so that the curves of one engine are held at a time. */
+    ImportRecord each(Judging.Sink sink) throws IOException {
+        var byEngine = judgements.stream()
+                .collect(Collectors.groupingBy(
+                        judgement -> judgement.identity().serial(), LinkedHashMap::new, Collectors.toList()));
+        int kept = 0;
+        for (var engine : byEngine.entrySet()) {
+            var curves = new HashMap<Source, Curve>();
+            all(query.traces(engine.getKey()))
+                    .forEach(trace ->
+                            curves.put(trace.value().source(), trace.value().curve()));
+            for (var judgement : engine.getValue()) {
+                var curve = curves.get(judgement.source());
+                if (curve != null) {
+                    sink.accept(judgement, curve);
+                    kept++;
+                }
+            }
+        }
+        return account(kept);
+    }
+
+    private ImportRecord account(int kept) throws IOException {
+        var files =
+                judgements.stream().map(judgement -> judgement.source().file()).collect(Collectors.toSet());
+        var atImport = all(query.problems()).stream()
+                .map(problem -> problem.value())
+                .filter(problem -> files.contains(problem.where().file()))
+                .toList();
+        var assumed = atImport.stream()
+                .filter(problem -> problem.code() == ProblemCode.ASSUMED)
+                .toList();
+        var rejected = new ArrayList<>(atImport);
+        rejected.removeAll(assumed);
+        rejected.addAll(problems);
+        int lost = judgements.size() - kept;
+        return new ImportRecord(files.size(), 0, kept, (long) rejected.size() + lost, rejected, assumed);
+    }
+
+    private <T> List<T> all(Outcome<List<T>> outcome) {
+        problems.addAll(outcome.problems());
+        return outcome.value().orElse(List.of());
+    }
+}

@@ -1,0 +1,96 @@
+package org.tautlog.cli.shift;
+
+import java.io.BufferedOutputStream;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+import org.tautlog.archive.Archive;
+import org.tautlog.cli.terminal.ReportFile;
+import org.tautlog.cli.terminal.ReportOptions;
+import org.tautlog.judge.Judgement;
+import org.tautlog.report.Evidence;
+import org.tautlog.report.Provenance;
+import org.tautlog.report.ShiftJson;
+import org.tautlog.report.ShiftPage;
+import org.tautlog.report.VerdictsCsv;
+import org.tautlog.review.ShiftReview;
+
+/** The files of a shift's report. Each is written beside its place and moved there whole, so that none is ever half. */
+final class ShiftReports implements Closeable {
+    private final ReportOptions options;
+    private final Path page;
+    private final Path print;
+    private final Path table;
+    private final Path figures;
+    private final VerdictsCsv verdicts;
+
+    private ShiftReports(ReportOptions options) throws IOException {
+        this.options = options;
+        var folder = options.folder();
+        page = folder.resolve("shift.html");
+        print = folder.resolve("shift.pdf");
+        table = folder.resolve("verdicts.csv");
+        figures = folder.resolve("shift.json");
+        verdicts = new VerdictsCsv(Files.newBufferedWriter(ReportFile.part(table)));
+    }
+
+    static ShiftReports in(ReportOptions options) throws IOException {
+        ReportFile.makeFolder(options.folder());
+        return new ShiftReports(options);
+    }
+
+    void add(Judgement judgement) {
+        try {
+            verdicts.add(judgement);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    void finish(ShiftReview review, Provenance provenance) throws IOException {
+        verdicts.close();
+        var evidence = new Evidence(table.getFileName().toString(), Archive.sha256(ReportFile.part(table)));
+        try (var out = Files.newBufferedWriter(ReportFile.part(page))) {
+            ShiftPage.write(review, provenance, evidence, out);
+        }
+        if (options.printed()) {
+            try (var out = new BufferedOutputStream(Files.newOutputStream(ReportFile.part(print)))) {
+                ShiftPage.print(review, provenance, evidence, out);
+            }
+        } else {
+            Files.deleteIfExists(print);
+        }
+        try (var out = Files.newBufferedWriter(ReportFile.part(figures))) {
+            ShiftJson.write(review, out);
+        }
+        for (var file : files()) {
+            Files.move(ReportFile.part(file), file, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    Path page() {
+        return page;
+    }
+
+    Path table() {
+        return table;
+    }
+
+    /** Leaves no half file behind where the run failed. */
+    @Override
+    public void close() throws IOException {
+        verdicts.close();
+        for (var file : files()) {
+            Files.deleteIfExists(ReportFile.part(file));
+        }
+    }
+
+    /** The page last: who waits for it finds the others there. */
+    private List<Path> files() {
+        return options.printed() ? List.of(table, figures, print, page) : List.of(table, figures, page);
+    }
+}

@@ -1,0 +1,153 @@
+package org.tautlog.cli.shift;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.tautlog.cli.evidence.ArchiveOption;
+import org.tautlog.cli.evidence.ImportRun;
+import org.tautlog.cli.logs.JudgingRequest;
+import org.tautlog.cli.terminal.Counted;
+import org.tautlog.cli.terminal.ExitCode;
+import org.tautlog.cli.terminal.Refusal;
+import org.tautlog.cli.terminal.ReportFile;
+import org.tautlog.cli.terminal.ReportOptions;
+import org.tautlog.cli.terminal.Terminal;
+import org.tautlog.intake.file.FilesRead;
+import org.tautlog.intake.file.FilesRead.News;
+import org.tautlog.intake.file.SettledFiles;
+import org.tautlog.intake.file.SettledFiles.Shape;
+import org.tautlog.review.ShiftReviewer;
+
+/** Imports what settles in a folder, look by look, and writes the report anew after each import. */
+final class WatchRun {
+    /** Waits for the next look. */
+    interface Pause {
+        /** Returns after a while, or at once where there shall be no further look; says whether there shall. */
+        boolean untilNextLook();
+    }
+
+    private static final String LIST = "watched.tsv";
+
+    private final JudgingRequest request;
+    private final ArchivedShiftInputs archive;
+    private final ReportOptions reports;
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final SettledFiles settled;
+    private final FilesRead read;
+    private int kept;
+    private boolean allKept = true;
+
+    WatchRun(
+            Path folder,
+            JudgingRequest request,
+            ArchivedShiftInputs archive,
+            ReportOptions reports,
+            PrintWriter out,
+            PrintWriter err)
+            throws IOException {
+        this.request = request;
+        this.archive = archive;
+        this.reports = reports;
+        this.out = out;
+        this.err = err;
+        this.settled = new SettledFiles(folder);
+        ReportFile.makeFolder(reports.folder());
+        this.read = FilesRead.in(reports.folder().resolve(LIST));
+    }
+
+    ExitCode run(Pause pause) {
+        do {
+            var news = unread(look());
+            if (!news.isEmpty() && imported(news)) {
+                report();
+            }
+        } while (pause.untilNextLook());
+        out.println("stopped; " + Counted.of(kept, "file") + " kept since the start");
+        out.flush();
+        return allKept ? ExitCode.ALL_CONFORMING : ExitCode.NOT_ALL_CONFORMING;
+    }
+
+    /** A drive of the network may be gone for a while. */
+    private Map<Path, Shape> look() {
+        try {
+            return settled.look();
+        } catch (IOException e) {
+            tell("the folder cannot be looked into now: " + e.getMessage());
+            return Map.of();
+        }
+    }
+
+    private Map<Path, Shape> unread(Map<Path, Shape> files) {
+        var unread = new LinkedHashMap<Path, Shape>();
+        files.forEach((file, shape) -> {
+            try {
+                var news = read.news(file, shape);
+                if (news == News.UNREAD) {
+                    unread.put(file, shape);
+                } else if (news == News.GROWN) {
+                    read.note(file, shape);
+                    tell(file + " grew after it was read; what came later is not kept: watch with a longer --every, and"
+                            + " import the whole file into another archive");
+                }
+            } catch (IOException e) {
+                tell(file + " cannot be read now (" + e.getMessage() + "); tried again at the next look");
+            }
+        });
+        return unread;
+    }
+
+    /** Whether the archive has more than before. What cannot be kept now is tried again; what holds no trace is not. */
+    private boolean imported(Map<Path, Shape> files) {
+        boolean more = false;
+        try {
+            var asked = new JudgingRequest(
+                    List.copyOf(files.keySet()),
+                    request.specificationFile(),
+                    request.specification(),
+                    request.options());
+            var result = ImportRun.run(asked, archive.create(), ArchiveOption.stamp(), err);
+            allKept &= ExitCode.ofReading(result.read()) == ExitCode.ALL_CONFORMING;
+            more = !result.imported().changedNothing();
+            kept += result.imported().newSources().size();
+            out.println("kept " + Counted.of(result.imported().traces(), "trace") + " of "
+                    + Counted.of(result.imported().newSources().size(), "new file"));
+        } catch (Refusal nothingRead) {
+            tell(String.valueOf(nothingRead.getMessage()));
+        } catch (IOException e) {
+            tell(e.getMessage() + "; tried again at the next look");
+            return false;
+        }
+        files.forEach(this::note);
+        out.flush();
+        return more;
+    }
+
+    private void note(Path file, Shape shape) {
+        try {
+            read.note(file, shape);
+        } catch (IOException e) {
+            tell("that " + file + " was read cannot be noted (" + e.getMessage() + "); the archive will know it");
+        }
+    }
+
+    private void report() {
+        try {
+            ShiftSummary.print(ShiftRun.run(archive, ShiftReviewer.USUALLY_LISTED, null, reports, err), out);
+        } catch (Refusal nothing) {
+            err.println(nothing.getMessage());
+        } catch (IOException e) {
+            tell("the report cannot be written now: " + e.getMessage());
+        }
+        out.flush();
+    }
+
+    private void tell(String trouble) {
+        allKept = false;
+        err.println("tautlog: " + Terminal.harmless(trouble));
+        err.flush();
+    }
+}

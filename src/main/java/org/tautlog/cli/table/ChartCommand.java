@@ -1,0 +1,92 @@
+package org.tautlog.cli.table;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.cli.terminal.Terminal;
+import org.tautlog.report.study.SeriesJson;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Charts any column of any table. */
+@Command(
+        name = "chart",
+        description = {
+            "Charts columns of any table: control limits from the values, what was left out of them and why, and every"
+                    + " point that breaks a rule.",
+            "",
+            "Rows are taken in the order of the file. --freeze keeps the limits in a file; --limits holds later values"
+                    + " against them."
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  tautlog chart verdicts.csv --value finalTorqueNm --by station --by spindle --out torque.svg",
+            "  tautlog chart diameters.csv --value diameter --subgroup 5 --kind mean-range --rules nelson",
+            "  tautlog chart faults.csv --value faulty --amount built --kind p-laney --json",
+            "  tautlog chart may.csv --value torque --freeze limits.json",
+            "  tautlog chart june.csv --value torque --limits limits.json"
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            StudyCode.NOTHING_FOUND,
+            StudyCode.FOUND,
+            StudyCode.WRONG_USE,
+            StudyCode.NOTHING,
+            StudyCode.FAILED
+        },
+        mixinStandardHelpOptions = true)
+final class ChartCommand implements Callable<Integer> {
+    @Mixin
+    private TableInputs table = new TableInputs();
+
+    @Mixin
+    private ChartOptions options = new ChartOptions();
+
+    @Option(
+            names = "--value",
+            paramLabel = "COL",
+            required = true,
+            description = "Column to chart; repeated for t2, or where each row is a subgroup.")
+    private List<String> values = List.of();
+
+    @Option(names = "--amount", paramLabel = "COL", description = "Column of the items or units behind each count.")
+    private @Nullable String amount;
+
+    @Option(names = "--unit", paramLabel = "UNIT", defaultValue = "", description = "Unit of the values, for drawings.")
+    private String unit = "";
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Draw the charts to FILE.svg or FILE.png.")
+    private @Nullable Path out;
+
+    @Option(names = "--freeze", paramLabel = "FILE", description = "Write the limits to a new file.")
+    private @Nullable Path freeze;
+
+    @Option(names = "--limits", paramLabel = "FILE", description = "Use the limits that --freeze wrote.")
+    private @Nullable Path limits;
+
+    @Option(names = "--json", description = "One JSON object in place of the text.")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        var line = spec.commandLine();
+        var files = new ChartFiles(out, freeze, limits);
+        var charting = Charting.run(table, options, values, amount, files, line.getErr());
+        var value = String.join(", ", values);
+        if (json) {
+            line.getOut().println(SeriesJson.of(charting.kind(), value, charting.rejected(), charting.groups()));
+        } else {
+            charting.lines(value, unit).forEach(text -> line.getOut().println(Terminal.harmless(text)));
+        }
+        files.write(charting, value, unit, line.getErr());
+        return charting.exitCode();
+    }
+}

@@ -1,0 +1,170 @@
+package org.tautlog.cli.table;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.cli.terminal.Digits;
+import org.tautlog.cli.terminal.Refusal;
+import org.tautlog.cli.terminal.Terminal;
+import org.tautlog.intake.table.CsvColumns;
+import org.tautlog.intake.table.CsvRow;
+import org.tautlog.report.study.GaugeJson;
+import org.tautlog.spc.Answer;
+import org.tautlog.spc.gauge.Bias;
+import org.tautlog.spc.gauge.GaugeOptions;
+import org.tautlog.spc.gauge.GaugeResult;
+import org.tautlog.spc.gauge.GaugeStudy;
+import org.tautlog.spc.gauge.Linearity;
+
+/** Makes the gauge study of one table and puts it into words. */
+record GaugeStudying(
+        Path file,
+        String value,
+        @Nullable String part,
+        @Nullable String appraiser,
+        @Nullable String trial,
+        @Nullable String reference,
+        @Nullable Double tolerance,
+        List<GaugeResult.Method> methods) {
+    private static final double CONFIDENCE = 0.95;
+
+    /** What the command prints and returns. */
+    record Result(List<String> lines, String json, int exitCode) {}
+
+    Result run(PrintWriter err) throws IOException {
+        var numbers = reference == null ? List.of(value) : List.of(value, reference);
+        var texts =
+                Stream.of(part, appraiser, trial).flatMap(Stream::ofNullable).toList();
+        var columns = Refusal.orRefuse(CsvColumns.read(file, numbers, texts));
+        columns.problems().forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
+        if (columns.rejected() > 0) {
+            err.println(columns.rejected() + " rows could not be used");
+        }
+        var crossed = new LinkedHashMap<GaugeResult.Method, Answer<GaugeResult>>();
+        if (part != null) {
+            var measured = measured(columns.rows());
+            for (var method : methods) {
+                crossed.put(
+                        method,
+                        method == GaugeResult.Method.ANOVA
+                                ? GaugeStudy.byAnova(measured, GaugeOptions.withDefaults())
+                                : GaugeStudy.byRanges(measured));
+            }
+        }
+        var biases = new TreeMap<Double, Answer<Bias>>();
+        var linearity = new LinkedHashMap<String, Answer<Linearity>>();
+        if (reference != null) {
+            references(columns.rows(), biases, linearity);
+        }
+        var width = tolerance == null ? OptionalDouble.empty() : OptionalDouble.of(tolerance);
+        boolean any = Stream.of(crossed.values(), biases.values(), linearity.values())
+                .flatMap(answers -> answers.stream())
+                .anyMatch(answer -> answer.found().isPresent());
+        return new Result(
+                lines(crossed, biases, linearity),
+                GaugeJson.of(columns.rejected(), width, crossed, biases, linearity),
+                StudyCode.of(any, columns.rejected() > 0));
+    }
+
+    /** By part, appraiser and trial, each in the order in which the file names it. */
+    private double[][][] measured(List<CsvRow> rows) {
+        var cells = new LinkedHashMap<String, Map<String, List<Double>>>();
+        var seen = new java.util.HashSet<List<String>>();
+        for (var row : rows) {
+            if (trial != null && !seen.add(row.texts())) {
+                throw Refusal.wrongUse(
+                        "line " + row.line() + ": part " + row.texts().get(0) + ", appraiser "
+                                + row.texts().get(1) + ", trial " + row.texts().get(2) + " is there twice");
+            }
+            cells.computeIfAbsent(row.texts().get(0), name -> new TreeMap<>())
+                    .computeIfAbsent(row.texts().get(1), name -> new ArrayList<>())
+                    .add(row.numbers().get(0));
+        }
+        return cells.values().stream()
+                .map(byAppraiser -> byAppraiser.values().stream()
+                        .map(trials -> trials.stream().mapToDouble(v -> v).toArray())
+                        .toArray(double[][]::new))
+                .toArray(double[][][]::new);
+    }
+
+    private static void references(
+            List<CsvRow> rows, Map<Double, Answer<Bias>> biases, Map<String, Answer<Linearity>> linearity) {
+        var readings = new TreeMap<Double, List<Double>>();
+        rows.forEach(row -> readings.computeIfAbsent(row.numbers().get(1), name -> new ArrayList<>())
+                .add(row.numbers().get(0)));
+        readings.forEach((nominal, read) ->
+                biases.put(nominal, Bias.of(read.stream().mapToDouble(v -> v).toArray(), nominal, CONFIDENCE)));
+        linearity.put(
+                "linearity",
+                Linearity.of(
+                        rows.stream().mapToDouble(row -> row.numbers().get(1)).toArray(),
+                        rows.stream().mapToDouble(row -> row.numbers().get(0)).toArray(),
+                        CONFIDENCE));
+    }
+
+    private List<String> lines(
+            Map<GaugeResult.Method, Answer<GaugeResult>> crossed,
+            Map<Double, Answer<Bias>> biases,
+            Map<String, Answer<Linearity>> linearity) {
+        var lines = new ArrayList<String>();
+        crossed.forEach((method, answer) -> {
+            lines.add(value + ": gauge study by "
+                    + (method == GaugeResult.Method.ANOVA ? "analysis of variance" : "averages and ranges"));
+            answer.found()
+                    .ifPresentOrElse(
+                            result -> add(lines, result),
+                            () -> lines.add("  no study: " + answer.whyMissing().orElse("")));
+        });
+        biases.forEach((nominal, answer) -> lines.add("bias at " + Digits.of(nominal) + ": "
+                + answer.found()
+                        .map(bias -> Digits.of(bias.value()) + "  (" + Digits.of(bias.bounds()) + " with 95 %), n = "
+                                + bias.n()
+                                + (bias.bounds().contains(0) ? ", 0 within the bounds" : ", 0 outside the bounds"))
+                        .orElseGet(() -> answer.whyMissing().orElse(""))));
+        linearity
+                .values()
+                .forEach(answer -> lines.add("linearity: "
+                        + answer.found()
+                                .map(line -> "slope " + Digits.of(line.slope()) + "  (" + Digits.of(line.slopeBounds())
+                                        + " with 95 %), bias at 0 " + Digits.of(line.intercept()) + "  ("
+                                        + Digits.of(line.interceptBounds()) + "), n = " + line.n())
+                                .orElseGet(() -> answer.whyMissing().orElse(""))));
+        return lines;
+    }
+
+    private void add(List<String> lines, GaugeResult result) {
+        lines.add("  " + result.parts() + " parts, " + result.appraisers() + " appraisers, " + result.trials()
+                + " trials");
+        lines.add("                     deviation  share of total");
+        row(lines, "repeatability", result.repeatability(), result.total());
+        row(lines, "reproducibility", result.reproducibility(), result.total());
+        row(lines, "gauge, both", result.gauge(), result.total());
+        row(lines, "parts", result.part(), result.total());
+        row(lines, "total", result.total(), result.total());
+        if (tolerance != null) {
+            lines.add("  six deviations of the gauge: " + Digits.of(100 * result.shareOfTolerance(tolerance))
+                    + " % of the tolerance " + Digits.of(tolerance));
+        }
+        if (result.gauge() > 0) {
+            lines.add("  categories the gauge can tell: " + (long) result.categories());
+        }
+        if (result.method() == GaugeResult.Method.ANOVA) {
+            lines.add("  interaction of part and appraiser: p " + Digits.of(result.interactionPValue())
+                    + (result.interactionPooled() ? ", taken as repeatability" : ", kept"));
+        }
+    }
+
+    private static void row(List<String> lines, String name, double deviation, double total) {
+        var number = Digits.of(deviation);
+        lines.add("  " + name + " ".repeat(Math.max(1, 28 - name.length() - number.length())) + number + "  "
+                + Digits.of(Math.round(1000 * deviation / total) / 10.0) + " %");
+    }
+}

@@ -1,0 +1,77 @@
+package org.tautlog.cli.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.tautlog.cli.terminal.Digits;
+import org.tautlog.intake.table.CsvRow;
+import org.tautlog.report.study.TestsJson;
+import org.tautlog.spc.study.StudyRow;
+import org.tautlog.spc.study.TestStudy;
+
+/**
+ * Tests of one table in words.
+ *
+ * @param study what was looked for
+ * @param value the columns tested
+ * @param level chance of a positive result by chance alone, for each test
+ * @param chance what chance alone would show, one sentence
+ * @param rejected how many rows could not be used
+ * @param groups the tests of each group by its name
+ */
+record TestStudying(
+        String study, String value, double level, String chance, int rejected, Map<String, List<TestStudy>> groups) {
+    private static final int MOST_MARKS = 40;
+
+    static List<StudyRow> rows(List<CsvRow> rows) {
+        return rows.stream()
+                .map(row -> new StudyRow("line " + row.line(), row.numbers(), "", ""))
+                .toList();
+    }
+
+    /** How often tests that keep to the level are positive by chance. */
+    static String ofEach(double level) {
+        return "each test alone is positive by chance in " + Digits.of(100 * level) + " % of calm groups or fewer";
+    }
+
+    String json() {
+        return TestsJson.of(study, value, level, chance, rejected, groups);
+    }
+
+    int exitCode() {
+        var all = groups.values().stream().flatMap(List::stream).toList();
+        boolean any = all.stream().anyMatch(test -> test.result().found().isPresent());
+        return StudyCode.of(any, rejected > 0 || all.stream().anyMatch(TestStudy::positive));
+    }
+
+    List<String> lines() {
+        var lines = new ArrayList<String>();
+        groups.forEach((name, tests) -> {
+            lines.add(value + (name.isEmpty() ? "" : ", " + name) + ": " + study);
+            tests.forEach(test -> test.result()
+                    .found()
+                    .ifPresentOrElse(
+                            found -> add(lines, test.test(), found),
+                            () -> lines.add("  " + test.test() + ": no test: "
+                                    + test.result().whyMissing().orElse(""))));
+        });
+        lines.add(chance);
+        return lines;
+    }
+
+    private static void add(List<String> lines, String test, TestStudy.Result result) {
+        lines.add("  " + test + ": " + result.said() + "  ("
+                + result.figures().stream()
+                        .map(figure -> figure.name() + " " + Digits.of(figure.value()))
+                        .collect(Collectors.joining(", "))
+                + ")");
+        result.marks().stream()
+                .limit(MOST_MARKS)
+                .forEach(
+                        mark -> lines.add("    " + mark.place() + ", " + Digits.of(mark.value()) + ": " + mark.said()));
+        if (result.marks().size() > MOST_MARKS) {
+            lines.add("    and " + (result.marks().size() - MOST_MARKS) + " more; --json gives all");
+        }
+    }
+}

@@ -1,0 +1,201 @@
+package org.tautlog.cli.evidence;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.KeyPairGenerator;
+import java.util.Base64;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tautlog.archive.Archive;
+import org.tautlog.cli.CommandLineRun;
+import org.tautlog.cli.MadeLogs;
+
+/** From logs to kept evidence: import, decide, verify, seal and tidy as their users meet them. */
+class ArchiveCommandsTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void logs_are_kept_once_however_often_they_are_imported() throws IOException {
+        var log = MadeLogs.mixed(folder.resolve("logs"));
+        var archive = folder.resolve("evidence").toString();
+        var first = CommandLineRun.of("import", log.toString(), "--archive", archive);
+        assertEquals(0, first.exitCode(), first.err());
+        assertTrue(
+                first.out()
+                        .matches(
+                                "kept in .* as batch \\S+: 3 traces of 1 new files \\(0 were there already\\), 3 verdicts\\R"),
+                first.out());
+        var second = CommandLineRun.of("import", log.toString(), "--archive", archive);
+        assertEquals(0, second.exitCode(), second.err());
+        assertEquals(
+                "nothing new: all of it is in " + archive + " already",
+                second.out().strip());
+        try (var query = Archive.open(Path.of(archive)).query()) {
+            assertEquals(3, query.counts().value().orElseThrow().traces());
+            assertEquals(1, query.judgements("=FW<b>\"3").value().orElseThrow().size());
+        }
+    }
+
+    @Test
+    void a_decision_is_recorded_and_a_mistyped_serial_refused_with_the_nearest() throws IOException {
+        var archive = imported();
+        var decided = CommandLineRun.of(
+                "decide", "FW-000002", "quarantine", "--archive", archive, "--by", "A. Reviewer", "--reason", "short");
+        assertEquals(0, decided.exitCode(), decided.err());
+        assertEquals(
+                "entry 2: FW-000002 quarantine, by A. Reviewer", decided.out().strip());
+        var mistyped = CommandLineRun.of(
+                "decide", "FW-00002", "accept", "--archive", archive, "--by", "A. Reviewer", "--reason", "fine");
+        assertEquals(2, mistyped.exitCode());
+        assertTrue(mistyped.err().contains("the archive knows no engine FW-00002; nearest: FW-000002"), mistyped.err());
+        var unknown = CommandLineRun.of(
+                "decide", "FW-000002", "scrap", "--archive", archive, "--by", "A. Reviewer", "--reason", "fine");
+        assertEquals(2, unknown.exitCode());
+        assertTrue(unknown.err().contains("accept, re-tighten, replace, quarantine, release"), unknown.err());
+    }
+
+    @Test
+    void verify_tells_a_whole_archive_from_one_that_was_altered() throws IOException {
+        var archive = imported();
+        var whole = CommandLineRun.of("verify", "--archive", archive);
+        assertEquals(0, whole.exitCode(), whole.out());
+        assertTrue(whole.out().startsWith("whole and unaltered: 1 batch, "), whole.out());
+        try (var paths = Files.walk(Path.of(archive))) {
+            var traces = paths.filter(path -> path.endsWith("traces-1.parquet"))
+                    .findFirst()
+                    .orElseThrow();
+            var bytes = Files.readAllBytes(traces);
+            bytes[bytes.length / 2] ^= 1;
+            Files.write(traces, bytes);
+        }
+        var altered = CommandLineRun.of("verify", "--archive", archive);
+        assertEquals(1, altered.exitCode());
+        assertTrue(altered.out().contains("traces-1.parquet: the file's bytes were altered"), altered.out());
+        assertTrue(altered.out().contains("NOT as it was kept"), altered.out());
+    }
+
+    @Test
+    void a_seal_is_made_and_checked_with_the_keys_of_two_files() throws Exception {
+        var archive = imported();
+        var keys = KeyPairGenerator.getInstance("Ed25519").generateKeyPair();
+        var privateKey = pem("PRIVATE KEY", keys.getPrivate().getEncoded());
+        var publicKey = pem("PUBLIC KEY", keys.getPublic().getEncoded());
+        var sealed = CommandLineRun.of("seal", "--archive", archive, "--key", privateKey, "--by", "Q. Auditor");
+        assertEquals(0, sealed.exitCode(), sealed.err());
+        var checked = CommandLineRun.of("verify", "--archive", archive, "--key", publicKey);
+        assertEquals(0, checked.exitCode(), checked.out());
+        assertTrue(
+                checked.out().contains("by Q. Auditor: signed by the key given, its state is on the chain"),
+                checked.out());
+        var wrong = CommandLineRun.of("verify", "--archive", archive, "--seal", "elsewhere.txt");
+        assertEquals(2, wrong.exitCode());
+    }
+
+    @Test
+    void tidy_merges_what_several_imports_brought() throws IOException {
+        var archive = imported();
+        var second = MadeLogs.mixed(folder.resolve("more"));
+        CommandLineRun.of("import", second.toString(), "--archive", archive);
+        var tidied = CommandLineRun.of("tidy", "--archive", archive);
+        assertEquals(0, tidied.exitCode(), tidied.err());
+        assertTrue(tidied.out().contains("merged 2 batches into 1"), tidied.out());
+        assertEquals(0, CommandLineRun.of("verify", "--archive", archive).exitCode());
+    }
+
+    @Test
+    void a_folder_that_is_no_archive_is_told_in_one_sentence() {
+        var run = CommandLineRun.of(
+                "verify", "--archive", folder.resolve("nowhere").toString());
+        assertEquals(4, run.exitCode());
+        assertTrue(run.err().contains("there is no archive "), run.err());
+        assertFalse(run.err().contains("Exception"), run.err());
+    }
+
+    @Test
+    void judging_again_adds_verdicts_and_keeps_the_earlier_ones() throws IOException {
+        var archive = imported();
+        var stated = Files.readString(folder.resolve("logs/joint.toml"));
+        var next = folder.resolve("joint-4.toml");
+        Files.writeString(
+                next, stated.replace("version = \"3\"", "version = \"4\"").replaceFirst("low = 345.0", "low = 364.0"));
+        var judged = CommandLineRun.of("rejudge", next.toString(), "--archive", archive);
+        assertEquals(0, judged.exitCode(), judged.toString());
+        assertTrue(judged.out().contains("2 verdicts by Fenwater main through-bolt version 4"), judged.out());
+        var again = CommandLineRun.of("rejudge", next.toString(), "--archive", archive);
+        assertTrue(again.out().contains("nothing new"), again.out());
+        var dossier = new ObjectMapper()
+                .readTree(CommandLineRun.of("engine", "FW-000001", "--archive", archive, "--json")
+                        .out());
+        var said = dossier.at("/positions/0/attempts/0/said");
+        assertEquals(2, said.size(), said.toString());
+        assertEquals("conforming", said.at("/0/verdict").textValue());
+        assertEquals("nonconforming", said.at("/1/verdict").textValue());
+        assertEquals(0, CommandLineRun.of("verify", "--archive", archive).exitCode());
+    }
+
+    @Test
+    void a_version_that_judged_before_with_other_contents_is_refused() throws IOException {
+        var archive = imported();
+        var other = folder.resolve("other.toml");
+        Files.writeString(
+                other, Files.readString(folder.resolve("logs/joint.toml")).replaceFirst("low = 345.0", "low = 346.0"));
+        var run = CommandLineRun.of("rejudge", other.toString(), "--archive", archive);
+        assertEquals(4, run.exitCode(), run.toString());
+        assertTrue(run.err().contains("give the changed file a new version"), run.err());
+    }
+
+    @Test
+    void programs_read_what_happened_to_an_archive_as_json() throws Exception {
+        var log = MadeLogs.good(folder.resolve("logs")).toString();
+        var archive = folder.resolve("evidence").toString();
+        var kept = json("import", log, "--archive", archive, "--json");
+        assertEquals(2, kept.get("traces").intValue());
+        assertEquals(64, kept.at("/newSources/0/sha256").textValue().length());
+        var again = json("import", log, "--archive", archive, "--json");
+        assertEquals("", again.get("batch").textValue());
+        assertEquals(1, again.get("knownSources").size());
+        var decided = json(
+                "decide", "FW-000001", "accept", "--archive", archive, "--by", "A \"B\"", "--reason", "=1\n", "--json");
+        assertEquals("=1\n", decided.get("reason").textValue());
+        var keys = KeyPairGenerator.getInstance("Ed25519").generateKeyPair();
+        var privateKey = pem("PRIVATE KEY", keys.getPrivate().getEncoded());
+        var sealed = json("seal", "--archive", archive, "--key", privateKey, "--by", "Q. Auditor", "--json");
+        assertTrue(Files.exists(Path.of(sealed.get("file").textValue())), sealed.toString());
+        var verified = json("verify", "--archive", archive, "--json");
+        assertTrue(verified.get("whole").booleanValue(), verified.toString());
+        assertEquals("not-checked", verified.at("/seals/0/signed").textValue());
+        assertEquals(
+                0, json("tidy", "--archive", archive, "--json").get("problems").size());
+    }
+
+    private static JsonNode json(String... words) throws IOException {
+        var run = CommandLineRun.of(words);
+        assertEquals(0, run.exitCode(), run.toString());
+        return new ObjectMapper().readTree(run.out());
+    }
+
+    private String imported() throws IOException {
+        var log = MadeLogs.good(folder.resolve("logs"));
+        var archive = folder.resolve("evidence").toString();
+        var run = CommandLineRun.of("import", log.toString(), "--archive", archive);
+        assertEquals(0, run.exitCode(), run.err());
+        return archive;
+    }
+
+    private String pem(String kind, byte[] key) throws IOException {
+        var file = folder.resolve(kind.replace(' ', '-') + ".pem");
+        var body =
+                Base64.getMimeEncoder(64, "\n".getBytes(StandardCharsets.UTF_8)).encodeToString(key);
+        Files.writeString(file, "-----BEGIN " + kind + "-----\n" + body + "\n-----END " + kind + "-----\n");
+        return file.toString();
+    }
+}

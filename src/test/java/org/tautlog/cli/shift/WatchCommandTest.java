@@ -1,0 +1,221 @@
+package org.tautlog.cli.shift;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayDeque;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tautlog.archive.Archive;
+import org.tautlog.cli.CommandLineRun;
+import org.tautlog.cli.MadeLogs;
+import org.tautlog.cli.logs.JudgingRequest;
+import org.tautlog.cli.logs.SpecificationSearch;
+import org.tautlog.cli.terminal.ReportOptions;
+import org.tautlog.intake.ReadOptions;
+import org.tautlog.review.MadeShift;
+import picocli.CommandLine;
+
+class WatchCommandTest {
+    /** What happens in the folder between two looks. */
+    private interface Event {
+        void happens() throws IOException;
+    }
+
+    private static final Event NOTHING = () -> {};
+
+    @TempDir
+    private Path folder;
+
+    private Path drop;
+    private Path made;
+    private Path archive;
+    private Path live;
+
+    @BeforeEach
+    void makeLogs() throws IOException {
+        drop = Files.createDirectories(folder.resolve("drop"));
+        archive = folder.resolve("evidence");
+        live = folder.resolve("live");
+        made = MadeLogs.good(folder.resolve("made"));
+        Files.copy(made.resolveSibling("joint.toml"), drop.resolve("joint.toml"));
+    }
+
+    @Test
+    void a_file_is_read_once_it_is_as_it_was_at_the_look_before() throws IOException {
+        var text = Files.readString(made);
+        int half = text.length() / 2;
+        var out = watch(
+                () -> Files.writeString(drop.resolve("a.csv"), text.substring(0, half)),
+                () -> Files.writeString(drop.resolve("a.csv"), text.substring(half), StandardOpenOption.APPEND),
+                NOTHING,
+                NOTHING,
+                NOTHING);
+        assertEquals(1, out.lines().filter(line -> line.startsWith("kept ")).count(), out);
+        assertTrue(out.contains("kept 2 traces of 1 new file"), out);
+        assertTrue(out.contains("2 tightenings on 2 engines"), out);
+        assertTrue(out.contains("stopped; 1 file kept"), out);
+        assertTrue(Files.readString(live.resolve("verdicts.csv")).contains("FW-000002"), "the report tells what came");
+        assertTrue(Files.exists(live.resolve("shift.html")), out);
+    }
+
+    @Test
+    void a_name_that_no_log_has_waits_for_its_renaming() throws IOException {
+        var part = drop.resolve("a.csv.part");
+        var out = watch(
+                () -> Files.copy(made, part), NOTHING, NOTHING, () -> Files.move(part, drop.resolve("a.csv")), NOTHING);
+        assertEquals(1, out.lines().filter(line -> line.startsWith("kept ")).count(), out);
+    }
+
+    @Test
+    void a_restart_reads_no_file_twice_even_where_its_list_was_lost() throws IOException {
+        watch(() -> Files.copy(made, drop.resolve("a.csv")), NOTHING, NOTHING);
+        int traces = traces();
+        var again = watch(NOTHING, NOTHING, NOTHING);
+        assertFalse(again.contains("kept 2 traces"), again);
+        assertTrue(again.contains("stopped; 0 files kept"), again);
+        Files.delete(live.resolve("watched.tsv"));
+        var without = watch(NOTHING, NOTHING, NOTHING);
+        assertTrue(without.contains("stopped; 0 files kept"), without);
+        assertEquals(traces, traces());
+    }
+
+    @Test
+    void a_list_that_was_cut_short_is_gone_on_with() throws IOException {
+        watch(() -> Files.copy(made, drop.resolve("a.csv")), NOTHING, NOTHING);
+        Files.writeString(live.resolve("watched.tsv"), "0123abc", StandardOpenOption.APPEND);
+        var second = MadeLogs.write(folder.resolve("more"), List.of(MadeShift.named("FW-000009", 360)));
+        var out = watch(() -> Files.copy(second, drop.resolve("b.csv")), NOTHING, NOTHING);
+        assertTrue(out.contains("kept 1 trace of 1 new file"), out);
+        assertFalse(watch(NOTHING, NOTHING, NOTHING).contains("kept 1"), "the second file is on the list");
+    }
+
+    @Test
+    void a_file_that_grows_after_it_was_read_is_told_and_not_kept_twice() throws IOException {
+        var lines = Files.readAllLines(made);
+        var head = String.join("\n", lines.subList(0, lines.size() - 5)) + '\n';
+        var rest = String.join("\n", lines.subList(lines.size() - 5, lines.size())) + '\n';
+        var out = watch(
+                () -> Files.writeString(drop.resolve("a.csv"), head),
+                NOTHING,
+                () -> Files.writeString(drop.resolve("a.csv"), rest, StandardOpenOption.APPEND),
+                NOTHING,
+                NOTHING);
+        assertEquals(1, out.lines().filter(line -> line.startsWith("kept ")).count(), out);
+        assertTrue(out.contains("a.csv grew after it was read"), out);
+    }
+
+    @Test
+    void a_file_that_holds_no_trace_is_told_once_and_the_next_is_kept() throws IOException {
+        var out = watch(
+                () -> Files.writeString(drop.resolve("a.csv"), "Angle (deg),Torque (Nm)\n"),
+                NOTHING,
+                NOTHING,
+                () -> Files.copy(made, drop.resolve("b.csv")),
+                NOTHING);
+        assertEquals(
+                1,
+                out.lines()
+                        .filter(line -> line.contains("no trace could be read"))
+                        .count(),
+                out);
+        assertTrue(out.contains("kept 2 traces of 1 new file"), out);
+    }
+
+    @Test
+    void the_process_ends_cleanly_when_it_is_told_to() throws Exception {
+        Files.copy(made, drop.resolve("a.csv"));
+        var log = folder.resolve("out.txt");
+        var process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        "org.tautlog.cli.Main",
+                        "watch",
+                        drop.toString(),
+                        "--archive",
+                        archive.toString(),
+                        "--out",
+                        live.toString(),
+                        "--no-pdf",
+                        "--every",
+                        "0.2")
+                .redirectErrorStream(true)
+                .redirectOutput(log.toFile())
+                .start();
+        try {
+            for (int i = 0; i < 600 && process.isAlive() && !Files.exists(live.resolve("shift.html")); i++) {
+                process.waitFor(100, TimeUnit.MILLISECONDS);
+            }
+            assertTrue(process.isAlive(), () -> read(log));
+            // The signal of Process.destroy takes the same way through the program as Ctrl-C.
+            process.destroy();
+            assertTrue(process.waitFor(60, TimeUnit.SECONDS), () -> read(log));
+        } finally {
+            process.destroyForcibly();
+        }
+        assertTrue(read(log).contains("stopped; 1 file kept"), read(log));
+        assertEquals(2, traces());
+    }
+
+    @Test
+    void without_an_archive_there_is_nothing_to_watch_for() {
+        assertEquals(2, CommandLineRun.of("watch", drop.toString()).exitCode());
+        assertEquals(
+                3,
+                CommandLineRun.of("watch", folder.resolve("none").toString(), "--archive", archive.toString())
+                        .exitCode());
+    }
+
+    private String watch(Event... events) throws IOException {
+        var left = new ArrayDeque<>(List.of(events));
+        var specification = drop.resolve("joint.toml");
+        var request = new JudgingRequest(
+                List.of(drop), specification, SpecificationSearch.read(specification), ReadOptions.withDefaults());
+        var kept = CommandLine.populateCommand(new ArchivedShiftInputs(), "--archive", archive.toString());
+        var reports = CommandLine.populateCommand(new ReportOptions(), "--out", live.toString(), "--no-pdf");
+        var text = new StringWriter();
+        var out = new PrintWriter(text);
+        new WatchRun(drop, request, kept, reports, out, out).run(() -> {
+            var event = left.poll();
+            if (event == null) {
+                return false;
+            }
+            try {
+                event.happens();
+            } catch (IOException e) {
+                throw new java.io.UncheckedIOException(e);
+            }
+            return true;
+        });
+        return text.toString();
+    }
+
+    private int traces() throws IOException {
+        int traces = 0;
+        try (var query = Archive.open(archive).query()) {
+            for (var serial : List.of("FW-000001", "FW-000002")) {
+                traces += query.traces(serial).value().orElseThrow().size();
+            }
+        }
+        return traces;
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+}

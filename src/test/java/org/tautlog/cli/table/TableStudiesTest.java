@@ -1,0 +1,171 @@
+package org.tautlog.cli.table;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tautlog.cli.CommandLineRun;
+
+class TableStudiesTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void an_unknown_column_is_answered_with_the_names_that_are_there() throws IOException {
+        var run = CommandLineRun.of("chart", table("Time;Torque [Nm]\n1;2\n"), "--value", "torq");
+        assertEquals(2, run.exitCode());
+        assertTrue(run.err().contains("no column 'torq'"), run.err());
+        assertTrue(run.err().contains("'Torque [Nm]'"), run.err());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'x\n', EMPTY", "'x\n5\n', ONE", "'x\n5\n5\n5\n5\n5\n', SAME", "'', NOTHING"})
+    void what_cannot_be_charted_says_why(String text, String what) throws IOException {
+        var run = CommandLineRun.of("chart", table(text), "--value", "x");
+        assertEquals(what.equals("NOTHING") ? 2 : 3, run.exitCode(), run.out() + run.err());
+        assertTrue(run.out().contains("no chart: ") || run.err().contains("empty"), run.out() + run.err());
+    }
+
+    @Test
+    void text_among_numbers_is_counted_and_named() throws IOException {
+        var run = CommandLineRun.of("chart", table("x\n1\n2\nn/a\n3\n\n2\n1\n"), "--value", "x");
+        assertEquals(1, run.exitCode());
+        assertTrue(run.err().contains(":4 (x): 'n/a' is no number"), run.err());
+        assertTrue(run.err().contains("1 of 6 rows could not be used"), run.err());
+        assertTrue(run.out().contains("n = 5"), run.out());
+    }
+
+    @Test
+    void decimal_commas_are_read() throws IOException {
+        var run = CommandLineRun.of("chart", table("x;y\n1,5;0\n2,5;0\n1,5;0\n2,5;0\n"), "--value", "x");
+        assertTrue(run.out().contains("centre") && run.out().contains("  2\n"), run.out());
+    }
+
+    @Test
+    void a_hostile_header_stays_text_in_the_drawing() throws IOException {
+        var drawing = folder.resolve("chart.svg");
+        var name = "<script>alert(1)</script>";
+        var run = CommandLineRun.of(
+                "chart", table(name + "\n1\n2\n1\n3\n2\n"), "--value", name, "--out", drawing.toString());
+        assertEquals(0, run.exitCode(), run.err());
+        var svg = Files.readString(drawing);
+        assertFalse(svg.contains("<script"), svg);
+        assertTrue(svg.contains("&lt;script&gt;"), svg);
+    }
+
+    @Test
+    void a_picture_holds_ink() throws IOException {
+        var drawing = folder.resolve("chart.png");
+        CommandLineRun.of("chart", table("x\n1\n2\n1\n3\n2\n"), "--value", "x", "--out", drawing.toString());
+        var image = ImageIO.read(drawing.toFile());
+        int dark = 0;
+        for (int x = 0; x < image.getWidth(); x++)
+            for (int y = 0; y < image.getHeight(); y++) dark += (image.getRGB(x, y) & 0xFF) < 0x60 ? 1 : 0;
+        assertTrue(dark > 500, "dark pixels: " + dark);
+    }
+
+    @Test
+    void a_long_series_makes_no_long_drawing() throws IOException {
+        var text = new StringBuilder("x\n");
+        var random = new java.util.Random(9);
+        for (int i = 0; i < 30_000; i++) text.append(random.nextGaussian()).append('\n');
+        var file = table(text.toString());
+        for (var kind : new String[] {"individuals", "ewma", "cusum"}) {
+            var drawing = folder.resolve(kind + ".svg");
+            var run = CommandLineRun.of("chart", file, "--value", "x", "--kind", kind, "--out", drawing.toString());
+            assertTrue(Files.size(drawing) < 600_000, kind + " " + Files.size(drawing) + run.err());
+        }
+    }
+
+    @Test
+    void streams_tell_the_one_that_left_the_others() throws IOException {
+        var limits = folder.resolve("limits.json").toString();
+        var words = new String[] {"--value", "x", "--by", "spindle", "--kind", "streams"};
+        var before = CommandLineRun.of(with(words, table(streams(0)), "--freeze", limits));
+        assertEquals(before.out().contains("signal") ? 1 : 0, before.exitCode(), before.err());
+        var after = CommandLineRun.of(with(words, table(streams(8)), "--limits", limits));
+        assertEquals(1, after.exitCode(), after.out() + after.err());
+        assertTrue(after.out().contains("frozen limits"), after.out());
+        assertTrue(after.out().contains("spindle SP3 above the other streams"), after.out());
+        assertFalse(after.out().contains("spindle SP2 above the other streams"), after.out());
+    }
+
+    private static String streams(double shift) {
+        var text = new StringBuilder("spindle,x\n");
+        var random = new java.util.Random(7);
+        for (int t = 0; t < 30; t++)
+            for (int s = 1; s <= 4; s++)
+                text.append("SP" + s + "," + (100 + random.nextGaussian() + (s == 3 && t >= 20 ? shift : 0)) + "\n");
+        return text.toString();
+    }
+
+    private static String[] with(String[] words, String file, String... more) {
+        return java.util.stream.Stream.of(new String[] {"chart", file}, words, more)
+                .flatMap(java.util.Arrays::stream)
+                .toArray(String[]::new);
+    }
+
+    @Test
+    void capability_says_whether_control_was_shown() throws IOException {
+        var text = new StringBuilder("x\n");
+        var random = new java.util.Random(3);
+        for (int i = 0; i < 60; i++) text.append(100 + random.nextGaussian()).append('\n');
+        var run =
+                CommandLineRun.of("capability", table(text.toString()), "--value", "x", "--low", "95", "--high", "105");
+        assertTrue(run.out().contains("Cpk") && run.out().contains("in control"), run.out() + run.err());
+        var upsideDown = CommandLineRun.of("capability", table("x\n1\n"), "--value", "x", "--low", "2", "--high", "1");
+        assertEquals(2, upsideDown.exitCode());
+    }
+
+    @Test
+    void values_that_fill_no_subgroup_are_named() throws IOException {
+        var text = new StringBuilder("x\n");
+        var random = new java.util.Random(4);
+        for (int i = 0; i < 62; i++) text.append(100 + random.nextGaussian()).append('\n');
+        var words = new String[] {
+            "capability", table(text.toString()), "--value", "x", "--low", "95", "--high", "105", "--subgroup", "5"
+        };
+        var run = CommandLineRun.of(words);
+        assertTrue(run.out().contains("n = 60"), run.out() + run.err());
+        assertTrue(run.out().contains("the last 2 values fill no subgroup of 5 and are not studied"), run.out());
+        var json = CommandLineRun.of(
+                java.util.stream.Stream.concat(java.util.Arrays.stream(words), java.util.stream.Stream.of("--json"))
+                        .toArray(String[]::new));
+        assertTrue(json.out().contains("\"notes\":[\"the last 2 values fill no subgroup of 5"), json.out());
+        words[9] = "31";
+        assertFalse(CommandLineRun.of(words).out().contains("note:"));
+    }
+
+    @Test
+    void wrong_words_are_refused() throws IOException {
+        var file = table("x\n1\n2\n3\n");
+        assertEquals(
+                2,
+                CommandLineRun.of("chart", file, "--value", "x", "--kind", "pie")
+                        .exitCode());
+        assertEquals(
+                2,
+                CommandLineRun.of("chart", file, "--value", "x", "--rules", "ten")
+                        .exitCode());
+        assertEquals(
+                2,
+                CommandLineRun.of("chart", file, "--value", "x", "--kind", "p").exitCode());
+        assertEquals(
+                2,
+                CommandLineRun.of("chart", file, "--value", "x", "--out", "a.pdf")
+                        .exitCode());
+        assertEquals(2, CommandLineRun.of("gauge", file, "--value", "x").exitCode());
+    }
+
+    private String table(String text) throws IOException {
+        return Files.writeString(folder.resolve("table.csv"), text).toString();
+    }
+}
