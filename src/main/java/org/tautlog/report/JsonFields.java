@@ -17,6 +17,7 @@ import org.tautlog.review.stream.Stream;
 final class JsonFields {
     private static final JsonFactory FACTORY = new JsonFactory();
     private static final MathContext DIGITS = new MathContext(7);
+    private static final int MOST = 500;
 
     /** Fields within an object. */
     interface Body {
@@ -66,6 +67,18 @@ final class JsonFields {
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    /** A list that grows with the tightenings: its first entries, the worst, and as {@code keyLeft} how many were left out. */
+    <T> void worst(String key, List<T> items, Item<T> fields) throws IOException {
+        list(key, items.subList(0, Math.min(MOST, items.size())), fields);
+        count(key + "Left", Math.max(0, items.size() - MOST));
+    }
+
+    /** The same of a list of texts. */
+    void worstTexts(String key, List<String> texts) throws IOException {
+        texts(key, texts.stream().limit(MOST));
+        count(key + "Left", Math.max(0, texts.size() - MOST));
     }
 
     void texts(String key, java.util.stream.Stream<String> texts) throws IOException {

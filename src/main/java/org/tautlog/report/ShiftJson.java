@@ -16,7 +16,8 @@ import org.tautlog.review.VerdictCounts;
 /**
  * All that a shift's page says as one JSON object, for programs; only the curves and the charts' single points are left out.
  * Keys never change their meaning; a number or time that there is none of is null. Numbers of a feature are in the unit that
- * its name ends in.
+ * its name ends in. Lists that grow with the tightenings (held, outliers, unusual, lots, engineClampLoad) end after 500 entries;
+ * beside each stands, as heldLeft and so on, how many are left out. verdicts.csv has every tightening.
  *
  * <pre>
  * specification, version, tightenings, engines, start and end (of the shift)
@@ -93,7 +94,7 @@ public final class ShiftJson {
         json.time("end", review.last());
         verdicts(json, review.counts());
         firstPass(json, review.firstPass());
-        json.texts("held", review.enginesHeld().stream());
+        json.worstTexts("held", review.enginesHeld());
         json.count("open", review.enginesOpen());
     }
 
@@ -162,6 +163,6 @@ public final class ShiftJson {
     }
 
     private static void clampLoads(JsonFields json, ShiftReview review) throws IOException {
-        json.list(EngineClampLoadJson.KEY, review.clampLoads(), load -> EngineClampLoadJson.write(json, load));
+        json.worst(EngineClampLoadJson.KEY, review.clampLoads(), load -> EngineClampLoadJson.write(json, load));
     }
 }

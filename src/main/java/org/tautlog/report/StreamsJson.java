@@ -40,7 +40,7 @@ final class StreamsJson {
                     "features",
                     one.shifts().stream().map(shift -> shift.feature().key()));
         });
-        json.list("unusual", peers.unusual(), one -> {
+        json.worst("unusual", peers.unusual(), one -> {
             json.text("serial", one.tightening().serial());
             json.text("bolt", one.tightening().bolt());
             json.stream(Stream.of(one.tightening()));
@@ -48,7 +48,7 @@ final class StreamsJson {
             json.number("limit", one.limit());
             json.text("mostBy", one.most().key());
         });
-        json.list("lots", peers.lots(), lot -> {
+        json.worst("lots", peers.lots(), lot -> {
             json.text("lot", lot.lot());
             json.text("feature", lot.feature().key());
             json.count("tightenings", lot.tightenings());
@@ -128,7 +128,9 @@ final class StreamsJson {
             json.count("signals", chart.signals().size());
             json.count("averageSignals", chart.lastingShifts().size());
             capability(json, figures);
-            json.texts("outliers", figures.strays().stream().map(TraceIdentity::serial));
+            json.worstTexts(
+                    "outliers",
+                    figures.strays().stream().map(TraceIdentity::serial).toList());
         });
     }
 
