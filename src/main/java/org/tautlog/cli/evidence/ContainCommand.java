@@ -57,9 +57,8 @@ final class ContainCommand implements Callable<Integer>, Help.Judging {
             line.getOut().println(ContainmentJson.of(suspicion.words(), containments, provenance));
         } else {
             ContainRun.print(containments, line.getOut());
-            var page = ContainmentReports.write(suspicion.words(), containments, provenance, reports);
-            line.getOut().println("report: " + page);
-            line.getOut().println("list: " + reports.folder().resolve(ContainmentReports.TABLE));
+            ContainmentReports.write(suspicion.words(), containments, provenance, reports)
+                    .print(line.getOut());
         }
         return ExitCode.NOT_ALL_CONFORMING.number();
     }

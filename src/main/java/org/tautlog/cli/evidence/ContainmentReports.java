@@ -2,11 +2,11 @@ package org.tautlog.cli.evidence;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import org.tautlog.archive.Archive;
 import org.tautlog.cli.terminal.ReportFile;
 import org.tautlog.cli.terminal.ReportOptions;
+import org.tautlog.cli.terminal.WrittenReport;
 import org.tautlog.report.ContainmentCsv;
 import org.tautlog.report.ContainmentJson;
 import org.tautlog.report.ContainmentPage;
@@ -16,30 +16,33 @@ import org.tautlog.review.evidence.Containment;
 
 /** The files of a containment: the list first, as page and PDF name its hash. */
 final class ContainmentReports {
-    static final String TABLE = "containment.csv";
+    private static final String TABLE = "containment.csv";
 
     private ContainmentReports() {}
 
-    static Path write(String suspicion, List<Containment> containments, Provenance provenance, ReportOptions options)
+    static WrittenReport write(
+            String suspicion, List<Containment> containments, Provenance provenance, ReportOptions options)
             throws IOException {
         var folder = options.folder();
         var table = ReportFile.write(folder, TABLE, file -> ContainmentCsv.write(containments, file));
         var evidence = new Evidence(TABLE, Archive.sha256(table));
-        ReportFile.write(
+        var figures = ReportFile.write(
                 folder,
                 "containment.json",
                 file -> file.append(ContainmentJson.of(suspicion, containments, provenance))
                         .append('\n'));
-        var print = "containment.pdf";
+        var name = "containment.pdf";
+        var print = folder.resolve(name);
         if (options.printed()) {
             ReportFile.print(
-                    folder, print, file -> ContainmentPage.print(suspicion, containments, provenance, evidence, file));
+                    folder, name, file -> ContainmentPage.print(suspicion, containments, provenance, evidence, file));
         } else {
-            Files.deleteIfExists(folder.resolve(print));
+            Files.deleteIfExists(print);
         }
-        return ReportFile.write(
+        var page = ReportFile.write(
                 folder,
                 "containment.html",
                 file -> ContainmentPage.write(suspicion, containments, provenance, evidence, file));
+        return new WrittenReport(page, options.printed() ? print : null, table, figures);
     }
 }

@@ -2,10 +2,10 @@ package org.tautlog.cli.evidence;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import org.tautlog.archive.Archive;
 import org.tautlog.cli.terminal.ReportFile;
 import org.tautlog.cli.terminal.ReportOptions;
+import org.tautlog.cli.terminal.WrittenReport;
 import org.tautlog.report.DossierJson;
 import org.tautlog.report.DossierPage;
 import org.tautlog.report.Evidence;
@@ -18,7 +18,7 @@ import org.tautlog.review.evidence.EngineTightening;
 final class DossierReports {
     private DossierReports() {}
 
-    static Path write(EngineDossier dossier, Provenance provenance, ReportOptions options) throws IOException {
+    static WrittenReport write(EngineDossier dossier, Provenance provenance, ReportOptions options) throws IOException {
         var folder = options.folder();
         var name = "engine-" + ReportFile.name(dossier.serial());
         var table = ReportFile.write(
@@ -30,15 +30,18 @@ final class DossierReports {
                                 .toList(),
                         file));
         var evidence = new Evidence(table.getFileName().toString(), Archive.sha256(table));
-        ReportFile.write(
+        var figures = ReportFile.write(
                 folder,
                 name + ".json",
                 file -> file.append(DossierJson.of(dossier, provenance)).append('\n'));
+        var print = folder.resolve(name + ".pdf");
         if (options.printed()) {
             ReportFile.print(folder, name + ".pdf", file -> DossierPage.print(dossier, provenance, evidence, file));
         } else {
-            Files.deleteIfExists(folder.resolve(name + ".pdf"));
+            Files.deleteIfExists(print);
         }
-        return ReportFile.write(folder, name + ".html", file -> DossierPage.write(dossier, provenance, evidence, file));
+        var page = ReportFile.write(
+                folder, name + ".html", file -> DossierPage.write(dossier, provenance, evidence, file));
+        return new WrittenReport(page, options.printed() ? print : null, table, figures);
     }
 }

@@ -57,8 +57,7 @@ final class EngineCommand implements Callable<Integer>, Help.Judging {
             line.getOut().println(DossierJson.of(dossier, provenance));
         } else {
             DossierRun.print(dossier, line.getOut());
-            var page = DossierReports.write(dossier, provenance, reports);
-            line.getOut().println("dossier: " + page);
+            DossierReports.write(dossier, provenance, reports).print(line.getOut());
         }
         return (dossier.soundness().isSound() ? ExitCode.ALL_CONFORMING : ExitCode.NOT_ALL_CONFORMING).number();
     }

@@ -11,6 +11,7 @@ import java.util.List;
 import org.tautlog.archive.Archive;
 import org.tautlog.cli.terminal.ReportFile;
 import org.tautlog.cli.terminal.ReportOptions;
+import org.tautlog.cli.terminal.WrittenReport;
 import org.tautlog.judge.Judgement;
 import org.tautlog.report.Evidence;
 import org.tautlog.report.Provenance;
@@ -72,12 +73,8 @@ final class ShiftReports implements Closeable {
         }
     }
 
-    Path page() {
-        return page;
-    }
-
-    Path table() {
-        return table;
+    WrittenReport written() {
+        return new WrittenReport(page, options.printed() ? print : null, table, figures);
     }
 
     /** Leaves no half file behind where the run failed. */

@@ -13,6 +13,7 @@ import org.tautlog.cli.logs.ReadingAccount;
 import org.tautlog.cli.terminal.ExitCode;
 import org.tautlog.cli.terminal.Program;
 import org.tautlog.cli.terminal.ReportOptions;
+import org.tautlog.cli.terminal.WrittenReport;
 import org.tautlog.intake.ReadOptions;
 import org.tautlog.report.Provenance;
 import org.tautlog.review.ShiftReview;
@@ -21,7 +22,7 @@ import org.tautlog.review.ShiftReviewer;
 /** One pass over a shift's logs, or over what an archive kept of it: judged, reviewed, reported. */
 final class ShiftRun {
     /** What a run leaves behind. */
-    record Result(ShiftReview review, ExitCode exitCode, Path page, Path table) {}
+    record Result(ShiftReview review, ExitCode exitCode, WrittenReport written) {}
 
     private ShiftRun() {}
 
@@ -44,7 +45,7 @@ final class ShiftRun {
                             Program.version(),
                             OffsetDateTime.now(ZoneId.systemDefault()),
                             request.specificationFile().toString()));
-            return new Result(review, ExitCode.of(review.counts(), read), reports.page(), reports.table());
+            return new Result(review, ExitCode.of(review.counts(), read), reports.written());
         }
     }
 
@@ -67,11 +68,7 @@ final class ShiftRun {
             var stamp = ArchiveOption.stamp();
             reports.finish(review, new Provenance(stamp.program(), stamp.time(), inputs.words()));
             boolean all = review.allConform() && imported.rejected() == 0;
-            return new Result(
-                    review,
-                    all ? ExitCode.ALL_CONFORMING : ExitCode.NOT_ALL_CONFORMING,
-                    reports.page(),
-                    reports.table());
+            return new Result(review, all ? ExitCode.ALL_CONFORMING : ExitCode.NOT_ALL_CONFORMING, reports.written());
         }
     }
 }

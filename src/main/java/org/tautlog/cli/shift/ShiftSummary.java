@@ -35,7 +35,6 @@ final class ShiftSummary {
                                 .findFirst()
                                 .map(finding -> " (" + finding.code().title() + ")")
                                 .orElse("")));
-        out.println("report: " + result.page());
-        out.println("verdicts: " + result.table());
+        result.written().print(out);
     }
 }

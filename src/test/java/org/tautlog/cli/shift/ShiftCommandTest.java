@@ -28,7 +28,10 @@ class ShiftCommandTest {
         var out = folder.resolve("reports");
         var run = CommandLineRun.of("shift", log.toString(), "--out", out.toString());
         assertEquals(1, run.exitCode(), run.toString());
-        assertTrue(run.out().contains("report: " + out.resolve("shift.html")), run.out());
+        for (var line : List.of("report: shift.html", "PDF: shift.pdf", "CSV: verdicts.csv", "JSON: shift.json")) {
+            var file = out.resolve(line.substring(line.indexOf(' ') + 1));
+            assertTrue(run.out().contains(line.substring(0, line.indexOf(' ') + 1) + file), run.out());
+        }
         assertTrue(run.out().contains("3 tightenings on 3 engines"), run.out());
         var names = new TreeSet<String>();
         try (var files = Files.list(out)) {
