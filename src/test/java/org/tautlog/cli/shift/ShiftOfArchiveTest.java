@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tautlog.cli.ArchivedShift;
 import org.tautlog.cli.CommandLineRun;
+import org.tautlog.cli.MadeLogs;
 
 class ShiftOfArchiveTest {
     @TempDir
@@ -28,6 +29,18 @@ class ShiftOfArchiveTest {
                 ofLogs.out().lines().toList().get(0),
                 ofArchive.out().lines().toList().get(0));
         assertEquals(rows("a"), rows("b"));
+    }
+
+    @Test
+    void tightenings_without_a_time_come_out_of_the_archive_too() throws IOException {
+        var log = MadeLogs.mixed(folder.resolve("logs"));
+        Files.writeString(log, Files.readString(log).replaceFirst("Recorded", "Elsewhere"));
+        var archive = ArchivedShift.of(folder, folder.resolve("logs"));
+        CommandLineRun.of("shift", folder.resolve("logs").toString(), "--no-pdf", "--out", out("a"));
+        var run = CommandLineRun.of("shift", "--archive", archive, "--no-pdf", "--out", out("b"));
+        assertTrue(run.out().startsWith("3 tightenings on 3 engines"), run.toString());
+        assertEquals(rows("a"), rows("b"));
+        assertTrue(rows("b").stream().noneMatch(row -> row.contains("2026-03-02T")), rows("b")::toString);
     }
 
     @Test
