@@ -49,9 +49,13 @@ public final class Main {
                 .setExecutionExceptionHandler(
                         (failure, command, words) -> Trouble.report(failure, command, root.debug()));
         Help.complete(line);
-        int exitCode = line.execute(args);
-        out.flush();
-        err.flush();
-        return exitCode;
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError full) {
+            return Trouble.outOfMemory(full, err, root.debug());
+        } finally {
+            out.flush();
+            err.flush();
+        }
     }
 }

@@ -1,6 +1,7 @@
 package org.tautlog.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
@@ -33,6 +34,17 @@ final class Trouble {
             failure.printStackTrace(err);
         }
         return (failure instanceof Refusal refusal ? refusal.exitCode() : ExitCode.FAILED).number();
+    }
+
+    static int outOfMemory(OutOfMemoryError full, PrintWriter err, boolean debug) {
+        long megabytes = Runtime.getRuntime().maxMemory() >> 20;
+        err.println(
+                "tautlog: the " + megabytes + " MB of memory that Java was given are full; give it more, with java -Xmx"
+                        + 2 * megabytes + "m -jar tautlog.jar, or ask for less, with --station, --from and --to say");
+        if (debug) {
+            full.printStackTrace(err);
+        }
+        return ExitCode.FAILED.number();
     }
 
     private static String sentence(Throwable failure) {

@@ -60,6 +60,14 @@ class MainTest {
         assertEquals(3, Trouble.report(Refusal.nothingRead("x"), line, false));
     }
 
+    @Test
+    void memory_that_is_full_is_one_sentence_that_says_what_helps() {
+        var err = new StringWriter();
+        assertEquals(4, Trouble.outOfMemory(new OutOfMemoryError("heap"), new PrintWriter(err), false));
+        assertEquals(1, err.toString().lines().count());
+        assertTrue(err.toString().contains("java -Xmx"), err.toString());
+    }
+
     private static String told(Exception failure, boolean debug) {
         var err = new StringWriter();
         var writer = new PrintWriter(err);
