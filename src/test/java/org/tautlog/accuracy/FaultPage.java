@@ -1,9 +1,11 @@
 package org.tautlog.accuracy;
 
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.tautlog.accuracy.FaultStudy.Good;
 import org.tautlog.accuracy.FaultStudy.Graded;
@@ -28,6 +30,9 @@ final class FaultPage {
                 tr { border-bottom: 1px solid #ddd; } .n { text-align: right; font-variant-numeric: tabular-nums; }
                 .grid { display: grid; grid-template-columns: repeat(3, 1fr); gap: 1.2em; }
                 .grid figure { margin: 0; } figcaption { font-size: 12px; } svg { width: 100%; background: #fafafa; }
+                .wide { overflow-x: auto; } .matrix th, .matrix td { padding: .15em .3em; }
+                .matrix tr:first-child th { vertical-align: bottom; } .matrix span { writing-mode: vertical-rl; transform: rotate(180deg); white-space: nowrap; }
+                .matrix tr + tr th { font-weight: normal; white-space: nowrap; } .matrix td.n { background: #e4ecf2; }
                 b.short { color: #a40; } code { font-size: 12px; }
                 </style></head><body>
                 <h1>Fault signatures on simulated faults of graded size</h1>
@@ -71,7 +76,7 @@ final class FaultPage {
                     100 * row.alarmed().value()));
         }
         text.append("</table>\n<p>Bold: the size that matters.</p>\n");
-        matrix(text, graded);
+        matrix(text, graded, good);
         text.append(
                 "<h2>What each looks like</h2>\n<p>Grey: a good tightening; black: the fault at the size that matters.");
         text.append(" Angle to the right, torque up to 100 N·m.</p>\n<div class=\"grid\">\n");
@@ -100,27 +105,39 @@ final class FaultPage {
         return text.append("</div>\n</body></html>\n").toString();
     }
 
-    private static void matrix(StringBuilder text, List<Graded> graded) {
-        var rows = graded.stream()
+    /** Rows: what the tightening had; columns: what it was called first. Columns stand in the order in which rows need them. */
+    private static void matrix(StringBuilder text, List<Graded> graded, List<Good> good) {
+        var rows = new LinkedHashMap<String, Map<String, Integer>>();
+        graded.stream()
                 .filter(row -> row.size() == row.fault().matters())
-                .toList();
-        var codes = new TreeSet<String>();
-        rows.forEach(row -> codes.addAll(row.first().keySet()));
-        text.append("<h2>What it was called first</h2>\n<p>Faults at the size that matters, per cent of ");
-        text.append(rows.get(0).found().n()).append(".</p>\n<table><tr><th>fault</th><th>called</th></tr>\n");
-        for (var row : rows) {
-            text.append("<tr><td>").append(row.fault().name()).append("</td><td>");
-            text.append(row.first().entrySet().stream()
-                    .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
-                    .map(entry -> String.format(
-                            Locale.ROOT,
-                            "<code>%s</code> %.1f",
-                            entry.getKey(),
-                            100.0 * entry.getValue() / row.found().n()))
-                    .collect(Collectors.joining(", ")));
-            text.append("</td></tr>\n");
-        }
-        text.append("</table>\n");
+                .forEach(row ->
+                        rows.put(row.fault().name() + ", n = " + row.found().n(), row.first()));
+        good.forEach(row -> rows.put(row.name() + ", n = " + row.alarms().n(), calls(row)));
+        var codes = new LinkedHashSet<String>();
+        rows.values()
+                .forEach(first -> first.entrySet().stream()
+                        .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
+                        .forEach(entry -> codes.add(entry.getKey())));
+        text.append(
+                "<h2>Confusion matrix</h2>\n<p>What each was called first, in tightenings; faults at the size that matters.");
+        text.append(" Empty: none.</p>\n<div class=\"wide\"><table class=\"matrix\"><tr><th>had</th>");
+        codes.forEach(code -> text.append("<th><span>").append(code).append("</span></th>"));
+        text.append("</tr>\n");
+        rows.forEach((name, first) -> {
+            text.append("<tr><th>").append(name).append("</th>");
+            codes.forEach(code -> {
+                int times = first.getOrDefault(code, 0);
+                text.append(times == 0 ? "<td></td>" : "<td class=\"n\">" + times + "</td>");
+            });
+            text.append("</tr>\n");
+        });
+        text.append("</table></div>\n");
+    }
+
+    private static Map<String, Integer> calls(Good row) {
+        var calls = new TreeMap<>(row.codes());
+        calls.put("conforming", row.alarms().n() - row.alarms().hits());
+        return calls;
     }
 
     private static double greatest(Curve curve) {
