@@ -3,7 +3,9 @@ package org.tautlog.review;
 import java.util.List;
 import java.util.Objects;
 import org.tautlog.judge.Judgement;
+import org.tautlog.review.shape.ShapeComparison;
 import org.tautlog.review.stream.Stream;
+import org.tautlog.spc.Answer;
 
 /**
  * One tightening that a person must look at.
@@ -12,8 +14,10 @@ import org.tautlog.review.stream.Stream;
  * @param judgement verdict and findings
  * @param outline its trace
  * @param peers traces of conforming tightenings of the same stream and, where there are enough, the same bolt position
+ * @param shape where its curve lies against those of its peers, or why that is not known
  */
-public record Listed(int rank, Judgement judgement, Outline outline, List<Outline> peers) {
+public record Listed(
+        int rank, Judgement judgement, Outline outline, List<Outline> peers, Answer<ShapeComparison> shape) {
     public Listed {
         if (rank < 1) {
             throw new IllegalArgumentException("rank is " + rank + "; ranks count from 1");
@@ -21,6 +25,7 @@ public record Listed(int rank, Judgement judgement, Outline outline, List<Outlin
         Objects.requireNonNull(judgement, "judgement");
         Objects.requireNonNull(outline, "outline");
         peers = List.copyOf(peers);
+        Objects.requireNonNull(shape, "shape");
     }
 
     /** {@return the stream it belongs to} */

@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.judge.Verdict;
+import org.tautlog.review.shape.ShapeReview;
 import org.tautlog.review.stream.Change;
 import org.tautlog.review.stream.PastShift;
 import org.tautlog.review.stream.ShiftComparison;
@@ -29,6 +30,7 @@ import org.tautlog.review.stream.StreamReview;
  * @param actions what to do, in order
  * @param listed tightenings that a person must look at, worst first, as many as the reviewer keeps
  * @param peers what the streams say when they are watched side by side
+ * @param shapes what each curve does along its length against those of its stream before it
  * @param clampLoads estimated clamp loads engine by engine, weakest bolt first
  * @param sincePrevious what changed since an earlier shift; null where none was given
  */
@@ -47,6 +49,7 @@ public record ShiftReview(
         List<FirstAction> actions,
         List<Listed> listed,
         StreamReview peers,
+        ShapeReview shapes,
         List<EngineClampLoad> clampLoads,
         @Nullable ShiftComparison sincePrevious) {
     public ShiftReview {
@@ -60,6 +63,7 @@ public record ShiftReview(
         actions = List.copyOf(actions);
         listed = List.copyOf(listed);
         Objects.requireNonNull(peers, "peers");
+        Objects.requireNonNull(shapes, "shapes");
         clampLoads = List.copyOf(clampLoads);
         if (enginesHeld.size() + enginesOpen > engines) {
             throw new IllegalArgumentException("engines is " + engines + ", held " + enginesHeld.size() + ", open "
@@ -88,6 +92,7 @@ public record ShiftReview(
                 actions,
                 listed,
                 peers,
+                shapes,
                 clampLoads,
                 ShiftComparison.of(previous, asPast()));
     }

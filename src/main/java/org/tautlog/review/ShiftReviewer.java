@@ -7,12 +7,14 @@ import java.util.PriorityQueue;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
+import org.tautlog.review.shape.ShapeReview;
+import org.tautlog.review.shape.ShapeWatch;
 import org.tautlog.review.stream.StreamReview;
 import org.tautlog.trace.Curve;
 
 /**
  * Takes a shift's judgements one by one and reviews them. It keeps every judgement, but curves only of the worst tightenings
- * and of a few conforming peers, thinned for drawing.
+ * and of a few conforming peers, thinned for drawing, and some hundred numbers of each curve's shape.
  */
 public final class ShiftReviewer {
     /** How many tightenings a review lists unless told otherwise. */
@@ -28,6 +30,7 @@ public final class ShiftReviewer {
     private final List<Judgement> judgements = new ArrayList<>();
     private final PriorityQueue<Suspect> suspects = new PriorityQueue<>(MILDEST_FIRST);
     private final Peers peers = new Peers();
+    private final ShapeWatch shapes;
 
     /**
      * A reviewer without a tightening yet.
@@ -41,6 +44,7 @@ public final class ShiftReviewer {
         }
         this.specification = specification;
         this.mostListed = mostListed;
+        shapes = new ShapeWatch(specification.method());
     }
 
     /**
@@ -51,6 +55,7 @@ public final class ShiftReviewer {
      */
     public void accept(Judgement judgement, Curve curve) {
         judgements.add(judgement);
+        shapes.accept(judgement, curve);
         if (judgement.verdict() == Verdict.CONFORMING) {
             peers.offer(judgement, curve);
             return;
@@ -69,6 +74,7 @@ public final class ShiftReviewer {
      */
     public ShiftReview review(ImportRecord imported) {
         var tally = Tally.of(judgements);
+        var shapesSeen = shapes.review();
         return new ShiftReview(
                 specification,
                 imported,
@@ -82,21 +88,26 @@ public final class ShiftReviewer {
                 ShiftFrame.of(judgements).summaries(),
                 tally.findings(),
                 tally.actions(),
-                listed(),
+                listed(shapesSeen),
                 StreamReview.of(judgements, specification.window()),
+                shapesSeen,
                 EngineClampLoad.of(judgements).stream()
                         .sorted(Comparator.comparingDouble(EngineClampLoad::lowestKN))
                         .toList(),
                 null);
     }
 
-    private List<Listed> listed() {
+    private List<Listed> listed(ShapeReview shapesSeen) {
         var worstFirst = new ArrayList<>(suspects);
         worstFirst.sort(MILDEST_FIRST.reversed());
         var listed = new ArrayList<Listed>();
         for (var suspect : worstFirst) {
             listed.add(new Listed(
-                    listed.size() + 1, suspect.judgement(), suspect.outline(), peers.of(suspect.judgement())));
+                    listed.size() + 1,
+                    suspect.judgement(),
+                    suspect.outline(),
+                    peers.of(suspect.judgement()),
+                    shapesSeen.of(suspect.judgement().identity())));
         }
         return listed;
     }

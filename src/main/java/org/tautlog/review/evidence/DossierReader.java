@@ -21,8 +21,6 @@ import org.tautlog.judge.Judgement;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
 import org.tautlog.review.EngineClampLoad;
-import org.tautlog.review.Listed;
-import org.tautlog.review.Outline;
 import org.tautlog.review.stream.StreamCharts;
 import org.tautlog.trace.Curve;
 import org.tautlog.trace.Source;
@@ -122,14 +120,11 @@ public final class DossierReader {
         var inOrder = new ArrayList<>(own);
         inOrder.sort(Comparator.<Judgement, Place>comparing(one -> Place.of(one.identity()), BY_PLACE)
                 .thenComparingInt(one -> one.identity().attempt()));
-        var peers = new NearPeers(query, others);
+        var peers = new NearPeers(query, others, specification(kept).method());
         int rank = 1;
         for (var judgement : inOrder) {
             var curve = curves.get(judgement.source());
-            var listed = curve == null
-                    ? null
-                    : new Listed(
-                            rank++, judgement, Outline.of(curve, judgement.signature()), peers.of(judgement, problems));
+            var listed = curve == null ? null : peers.listed(rank++, judgement, curve, problems);
             places.computeIfAbsent(Place.of(judgement.identity()), place -> new ArrayList<>())
                     .add(new EngineTightening(judgement, said(judgement, kept), listed));
         }
