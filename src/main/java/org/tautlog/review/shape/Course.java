@@ -1,8 +1,7 @@
 package org.tautlog.review.shape;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /** Where some shapes run, step by step: their middle, and one standard deviation of the next one. */
 final class Course {
@@ -18,59 +17,48 @@ final class Course {
      */
     private static final double LEAST_SHARE = 0.002;
 
-    private final List<Spread> steps;
-    private final int leastPeers;
+    /** NaN where too few shapes have the step. */
+    private final double[] middleDeg;
+
     private final double[] deviationDeg;
 
-    private Course(List<Spread> steps, int leastPeers) {
-        this.steps = steps;
-        this.leastPeers = leastPeers;
-        double highest = IntStream.range(0, steps.size())
-                .filter(this::known)
-                .mapToDouble(this::middleDeg)
-                .max()
-                .orElse(0);
-        deviationDeg = new double[steps.size()];
-        for (int i = 0; i < deviationDeg.length; i++) {
-            deviationDeg[i] = Math.max(LEAST_SHARE * highest, Double.MIN_NORMAL);
-            for (int near = Math.max(0, i - AROUND); near <= Math.min(i + AROUND, steps.size() - 1); near++) {
-                if (known(near)) {
-                    deviationDeg[i] = Math.max(deviationDeg[i], steps.get(near).ofNextDeg());
-                }
-            }
-        }
+    private Course(double[] middleDeg, double[] deviationDeg) {
+        this.middleDeg = middleDeg;
+        this.deviationDeg = deviationDeg;
     }
 
-    static Course of(List<Shape> shapes, int leastPeers) {
-        int size = shapes.stream().mapToInt(Shape::size).max().orElse(0);
-        return new Course(
-                IntStream.range(0, size)
-                        .mapToObj(step -> Spread.of(shapes, step))
-                        .toList(),
-                leastPeers);
-    }
-
-    /** The course of the other shapes. */
-    Course without(Shape shape) {
-        var others = new ArrayList<>(steps);
-        for (int step = 0; step < shape.size(); step++) {
-            if (!Double.isNaN(shape.equivalentDeg(step))) {
-                others.set(step, steps.get(step).without(shape.equivalentDeg(step)));
+    static Course of(List<Spread> steps, int leastPeers) {
+        int size = steps.size();
+        var middle = new double[size];
+        var next = new double[size];
+        for (int i = 0; i < size; i++) {
+            boolean known = steps.get(i).n() >= leastPeers;
+            middle[i] = known ? steps.get(i).meanDeg() : Double.NaN;
+            next[i] = known ? steps.get(i).ofNextDeg() : 0;
+        }
+        double highest =
+                Arrays.stream(middle).filter(deg -> !Double.isNaN(deg)).max().orElse(0);
+        double least = Math.max(LEAST_SHARE * highest, Double.MIN_NORMAL);
+        var deviation = new double[size];
+        for (int i = 0; i < size; i++) {
+            deviation[i] = least;
+            for (int near = Math.max(0, i - AROUND); near <= Math.min(i + AROUND, size - 1); near++) {
+                deviation[i] = Math.max(deviation[i], next[near]);
             }
         }
-        return new Course(others, leastPeers - 1);
+        return new Course(middle, deviation);
     }
 
     int size() {
-        return steps.size();
+        return middleDeg.length;
     }
 
     boolean known(int step) {
-        return step >= 0 && step < steps.size() && steps.get(step).n() >= leastPeers;
+        return step >= 0 && step < middleDeg.length && !Double.isNaN(middleDeg[step]);
     }
 
     double middleDeg(int step) {
-        return steps.get(step).meanDeg();
+        return middleDeg[step];
     }
 
     double deviationDeg(int step) {
@@ -79,18 +67,20 @@ final class Course {
 
     /** How many standard deviations a shape lies above the middle at a step; NaN where that cannot be said. */
     double distance(Shape shape, int step) {
-        return step >= 0 && step < shape.size() && known(step)
-                ? (shape.equivalentDeg(step) - middleDeg(step)) / deviationDeg(step)
+        return known(step) && step < shape.size()
+                ? (shape.equivalentDeg(step) - middleDeg[step]) / deviationDeg[step]
                 : Double.NaN;
     }
 
     /** The step at which a shape lies furthest from the middle; -1 where none can be compared. */
     int furthest(Shape shape) {
         int at = -1;
+        double furthest = -1;
         for (int step = 0; step < shape.size(); step++) {
             double distance = Math.abs(distance(shape, step));
-            if (!Double.isNaN(distance) && (at < 0 || distance > Math.abs(distance(shape, at)))) {
+            if (distance > furthest) {
                 at = step;
+                furthest = distance;
             }
         }
         return at;

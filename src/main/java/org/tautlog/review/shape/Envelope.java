@@ -68,9 +68,10 @@ public final class Envelope {
             return Answer.missing(Reason.TOO_FEW, "still learning: " + n + " of " + LEAST_PEERS + " conforming peers");
         }
         var last = peers.subList(Math.max(0, n - MOST_PEERS), n);
-        var course = Course.of(last, LEAST_PEERS);
-        var own = last.stream().mapToDouble(shape -> ownDistance(shape, course)).toArray();
-        return Answer.of(new Envelope(last.size(), course, Sample.derived(own).median()));
+        var steps = Spread.along(last);
+        var own = last.stream().mapToDouble(shape -> ownDistance(shape, steps)).toArray();
+        return Answer.of(new Envelope(
+                last.size(), Course.of(steps, LEAST_PEERS), Sample.derived(own).median()));
     }
 
     /** {@return how many curves it was learned from} */
@@ -154,8 +155,9 @@ public final class Envelope {
         return Math.log1p(-2 * distribution.survivalProbability(distance));
     }
 
-    private static double ownDistance(Shape shape, Course course) {
-        var others = course.without(shape);
+    /** How far one of the peers lies from the others. */
+    private static double ownDistance(Shape shape, List<Spread> steps) {
+        var others = Course.of(Spread.without(steps, shape), LEAST_PEERS - 1);
         int at = others.furthest(shape);
         return at < 0 ? 0 : Math.abs(others.distance(shape, at));
     }

@@ -14,13 +14,13 @@ import org.tautlog.spc.Answer;
  */
 public record ShapeComparison(Shape shape, Envelope envelope, Departure departure) {
     /**
-     * The envelope at one angle, as torque at the curve's own torque rate.
+     * Curve and envelope at one angle, as torque at the curve's own torque rate.
      *
      * @param angleDeg angle past the elastic origin, deg
-     * @param lowNm lower edge, N·m
-     * @param highNm upper edge, N·m
+     * @param excessNm torque less what the peers let expect, N·m
+     * @param allowedNm how far from it the envelope goes to either side, N·m
      */
-    public record Band(double angleDeg, double lowNm, double highNm) {}
+    public record Step(double angleDeg, double excessNm, double allowedNm) {}
 
     public ShapeComparison {
         Objects.requireNonNull(shape, "shape");
@@ -40,14 +40,14 @@ public record ShapeComparison(Shape shape, Envelope envelope, Departure departur
                 peers -> peers.departure(own).map(departure -> new ShapeComparison(own, peers, departure))));
     }
 
-    /** {@return the envelope angle by angle, where it is known, in rising order} */
-    public List<Band> band() {
-        return IntStream.range(0, envelope.size())
-                .filter(envelope::known)
-                .mapToObj(step -> new Band(
+    /** {@return curve and envelope angle by angle, as far as both go, in rising order} */
+    public List<Step> steps() {
+        return IntStream.range(0, Math.min(shape.size(), envelope.size()))
+                .filter(step -> envelope.known(step) && !Double.isNaN(shape.equivalentDeg(step)))
+                .mapToObj(step -> new Step(
                         shape.angleDeg(step),
-                        shape.torqueNm(envelope.middleDeg(step) - envelope.halfWidthDeg(step)),
-                        shape.torqueNm(envelope.middleDeg(step) + envelope.halfWidthDeg(step))))
+                        shape.torqueNm(shape.equivalentDeg(step)) - shape.torqueNm(envelope.middleDeg(step)),
+                        shape.torqueNm(envelope.halfWidthDeg(step)) - shape.torqueNm(0)))
                 .toList();
     }
 }

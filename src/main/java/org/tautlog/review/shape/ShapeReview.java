@@ -2,6 +2,7 @@ package org.tautlog.review.shape;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Reason;
 import org.tautlog.trace.TraceIdentity;
@@ -11,22 +12,28 @@ import org.tautlog.trace.TraceIdentity;
  *
  * @param compared every curve that could be compared, in time order
  * @param streams how far each envelope was learned, in order of stream and bolt position
+ * @param notCompared why each of the others could not be
  * @param withoutShape first attempts whose curve has no shape, as no elastic line was found
  */
-public record ShapeReview(List<ComparedShape> compared, List<ShapeStream> streams, int withoutShape) {
+public record ShapeReview(
+        List<ComparedShape> compared,
+        List<ShapeStream> streams,
+        Map<TraceIdentity, String> notCompared,
+        int withoutShape) {
     private static final Comparator<ComparedShape> MOST_UNLIKELY_FIRST = Comparator.comparingDouble(
-                    (ComparedShape one) -> one.comparison().departure().p())
-            .thenComparing(one -> one.comparison().departure().distance(), Comparator.reverseOrder());
+                    (ComparedShape one) -> one.departure().p())
+            .thenComparing(one -> one.departure().distance(), Comparator.reverseOrder());
 
     public ShapeReview {
         compared = List.copyOf(compared);
         streams = List.copyOf(streams);
+        notCompared = Map.copyOf(notCompared);
     }
 
     /** {@return conforming tightenings whose curve leaves its envelope, most unlikely first: they ask for a look} */
     public List<ComparedShape> outliers() {
         return compared.stream()
-                .filter(one -> one.unsuspected() && one.leaves())
+                .filter(one -> one.unsuspected() && one.departure().leaves())
                 .sorted(MOST_UNLIKELY_FIRST)
                 .toList();
     }
@@ -47,7 +54,7 @@ public record ShapeReview(List<ComparedShape> compared, List<ShapeStream> stream
     }
 
     /**
-     * Where one tightening's curve lies.
+     * Where the curve of a tightening lies that a verdict speaks against.
      *
      * @param tightening which one
      * @return its comparison, or why there is none
@@ -55,15 +62,11 @@ public record ShapeReview(List<ComparedShape> compared, List<ShapeStream> stream
     public Answer<ShapeComparison> of(TraceIdentity tightening) {
         return compared.stream()
                 .filter(one -> one.tightening().equals(tightening))
+                .flatMap(one -> one.comparison().stream())
                 .findFirst()
-                .map(one -> Answer.of(one.comparison()))
-                .orElseGet(() -> Answer.missing(Reason.TOO_FEW, whyNot(tightening)));
-    }
-
-    private static String whyNot(TraceIdentity tightening) {
-        return tightening.attempt() > 1
-                ? "a later attempt is no peer of first ones"
-                : "no elastic line, or fewer than " + Envelope.LEAST_PEERS
-                        + " conforming curves of its spindle and bolt position came before it";
+                .map(Answer::of)
+                .orElseGet(() -> Answer.missing(
+                        Reason.NOT_ASKED,
+                        notCompared.getOrDefault(tightening, "it is not of this shift or nothing speaks against it")));
     }
 }

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import org.tautlog.joint.window.TighteningMethod;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
@@ -38,6 +38,7 @@ public final class ShapeWatch {
 
     private final TighteningMethod method;
     private final List<Kept> kept = new ArrayList<>();
+    private final Map<TraceIdentity, String> without = new HashMap<>();
     private int withoutShape;
 
     /**
@@ -56,15 +57,17 @@ public final class ShapeWatch {
      * @param curve its samples, not kept
      */
     public void accept(Judgement judgement, Curve curve) {
-        if (judgement.identity().attempt() > 1) {
+        var identity = judgement.identity();
+        if (identity.attempt() > 1) {
+            without.put(identity, "a later attempt is no peer of first ones");
             return;
         }
-        var shape = Shape.of(curve, judgement.signature(), method).found();
-        if (shape.isPresent()) {
-            kept.add(new Kept(judgement.identity(), judgement.verdict(), shape.get()));
-        } else {
+        var shape = Shape.of(curve, judgement.signature(), method);
+        shape.found().ifPresent(own -> kept.add(new Kept(identity, judgement.verdict(), own)));
+        shape.whyMissing().ifPresent(why -> {
+            without.put(identity, why);
             withoutShape++;
-        }
+        });
     }
 
     /** {@return what the curves taken so far say beside each other} */
@@ -73,30 +76,29 @@ public final class ShapeWatch {
         inTime.sort(BY_TIME);
         var learners = new HashMap<Place, Learner>();
         var compared = new ArrayList<ComparedShape>();
+        var notCompared = new HashMap<>(without);
         for (var one : inTime) {
             var learner = learners.computeIfAbsent(Place.of(one.tightening), place -> new Learner());
-            learner.compare(one).ifPresent(compared::add);
+            var comparison = learner.compare(one);
+            comparison.found().ifPresent(found -> compared.add(ComparedShape.of(one.tightening, one.verdict, found)));
+            comparison.whyMissing().ifPresent(why -> notCompared.put(one.tightening, why));
         }
         var streams = new ArrayList<ShapeStream>();
         learners.forEach((place, learner) -> streams.add(
                 new ShapeStream(place.stream, place.bolt, learner.seen, learner.compared, learner.leaving)));
         streams.sort(ShapeStream.ORDER);
-        return new ShapeReview(adjusted(compared), streams, withoutShape);
+        return new ShapeReview(adjusted(compared), streams, notCompared, withoutShape);
     }
 
     /** Curves that a verdict speaks against already are no tests of chance. */
     private static List<ComparedShape> adjusted(List<ComparedShape> compared) {
         var tested = compared.stream().filter(ComparedShape::unsuspected).toList();
-        var adjusted = Adjustment.BENJAMINI_HOCHBERG.adjust(tested.stream()
-                .mapToDouble(one -> one.comparison().departure().p())
-                .toArray());
+        var adjusted = Adjustment.BENJAMINI_HOCHBERG.adjust(
+                tested.stream().mapToDouble(one -> one.departure().p()).toArray());
         var all = new ArrayList<ComparedShape>();
         int next = 0;
         for (var one : compared) {
-            all.add(
-                    one.unsuspected()
-                            ? new ComparedShape(one.tightening(), one.verdict(), one.comparison(), adjusted[next++])
-                            : one);
+            all.add(one.unsuspected() ? one.adjusted(adjusted[next++]) : one);
         }
         return all;
     }
@@ -109,17 +111,19 @@ public final class ShapeWatch {
         private int compared;
         private int leaving;
 
-        Optional<ComparedShape> compare(Kept one) {
-            var comparison = ShapeComparison.of(Answer.of(one.shape), envelope).found();
+        Answer<ShapeComparison> compare(Kept one) {
+            var comparison = ShapeComparison.of(Answer.of(one.shape), envelope);
+            compared += comparison.found().isPresent() ? 1 : 0;
+            leaving += comparison
+                            .found()
+                            .filter(found -> found.departure().leaves())
+                            .isPresent()
+                    ? 1
+                    : 0;
             if (one.verdict == Verdict.CONFORMING) {
                 learn(one.shape);
             }
-            if (comparison.isEmpty()) {
-                return Optional.empty();
-            }
-            compared++;
-            leaving += comparison.get().departure().leaves() ? 1 : 0;
-            return comparison.map(found -> new ComparedShape(one.tightening, one.verdict, found, 1));
+            return comparison;
         }
 
         private void learn(Shape shape) {
@@ -128,7 +132,7 @@ public final class ShapeWatch {
             if (peers.size() > Envelope.MOST_PEERS) {
                 peers.remove(0);
             }
-            if (seen >= Envelope.LEAST_PEERS && seen % LEARNED_EACH == 0) {
+            if (seen < Envelope.LEAST_PEERS || seen % LEARNED_EACH == 0) {
                 envelope = Envelope.of(peers);
             }
         }

@@ -2,6 +2,7 @@ package org.tautlog.review.shape;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.tautlog.spc.Sample;
 
 /**
@@ -20,7 +21,22 @@ record Spread(int n, double meanDeg, double squaresDeg2, double furthestDeg, dou
     /** Of a normal distribution. Source: as in the NIST/SEMATECH e-Handbook 1.3.5.17. */
     private static final double TO_SIGMA = 1.4826;
 
-    static Spread of(List<Shape> shapes, int step) {
+    /** The spread at every step that any of some shapes has. */
+    static List<Spread> along(List<Shape> shapes) {
+        int size = shapes.stream().mapToInt(Shape::size).max().orElse(0);
+        return IntStream.range(0, size).mapToObj(step -> of(shapes, step)).toList();
+    }
+
+    /** The same without one of the shapes. */
+    static List<Spread> without(List<Spread> steps, Shape shape) {
+        return IntStream.range(0, steps.size())
+                .mapToObj(step -> step < shape.size() && !Double.isNaN(shape.equivalentDeg(step))
+                        ? steps.get(step).without(shape.equivalentDeg(step))
+                        : steps.get(step))
+                .toList();
+    }
+
+    private static Spread of(List<Shape> shapes, int step) {
         var values = new double[shapes.size()];
         int known = 0;
         for (var shape : shapes) {
@@ -40,8 +56,7 @@ record Spread(int n, double meanDeg, double squaresDeg2, double furthestDeg, dou
         return new Spread(near.size(), near.mean(), near.sumOfSquares(), furthest, median);
     }
 
-    /** The same without one of the shapes. */
-    Spread without(double value) {
+    private Spread without(double value) {
         if (!(Math.abs(value - medianDeg) <= furthestDeg)) {
             return this;
         }

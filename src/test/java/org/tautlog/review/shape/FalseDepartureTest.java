@@ -55,7 +55,7 @@ class FalseDepartureTest {
         for (var one : watch.review().compared()) {
             var fault = truth.get(one.tightening());
             compared.merge(fault, 1, Integer::sum);
-            leaving.merge(fault, one.leaves() ? 1 : 0, Integer::sum);
+            leaving.merge(fault, one.departure().leaves() ? 1 : 0, Integer::sum);
         }
         assertWithinChance(
                 leaving.get(Fault.NONE) + leaving.get(Fault.TRANSDUCER_OUT_OF_SCALE),

@@ -48,7 +48,7 @@ class ShapeWatchTest {
         assertEquals(1, review.outliers().size());
         var outlier = review.outliers().get(0);
         assertEquals(serial(30), outlier.tightening().serial());
-        assertEquals(28, outlier.comparison().departure().peers());
+        assertEquals(28, outlier.departure().peers());
         assertTrue(outlier.adjusted() < 0.01);
     }
 
@@ -103,8 +103,8 @@ class ShapeWatchTest {
             made.add(made(i, 1, Verdict.CONFORMING, later.make()));
         }
         var compared = watch(made).review().compared();
-        assertTrue(compared.get(60 - Envelope.LEAST_PEERS).leaves());
-        assertFalse(compared.get(compared.size() - 1).leaves());
+        assertTrue(compared.get(60 - Envelope.LEAST_PEERS).departure().leaves());
+        assertFalse(compared.get(compared.size() - 1).departure().leaves());
     }
 
     private Curve early() {
@@ -138,8 +138,6 @@ class ShapeWatchTest {
     }
 
     private static List<Departure> departures(ShapeReview review) {
-        return review.compared().stream()
-                .map(one -> one.comparison().departure())
-                .toList();
+        return review.compared().stream().map(ComparedShape::departure).toList();
     }
 }
