@@ -2,6 +2,8 @@ package org.tautlog.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.archive.ledger.DecisionAction;
@@ -42,6 +44,9 @@ public final class DossierAnswers {
                     || position.standing() == PositionStanding.REVIEW) {
                 answer.add(name(position) + ": " + position.standing().word() + headline(position) + ".");
             }
+        }
+        for (var position : dossier.positions()) {
+            position.attempts().forEach(attempt -> departure(position, attempt).ifPresent(answer::add));
         }
         dossier.decisions().stream().filter(KeptDecision::standing).forEach(decision -> answer.add(sentence(decision)));
         return answer;
@@ -89,6 +94,18 @@ public final class DossierAnswers {
         return answer;
     }
 
+    /** A curve that leaves its peers' envelope asks for a look, whatever its verdict. */
+    private static Optional<String> departure(BoltPosition position, EngineTightening attempt) {
+        return attempt.drawn()
+                .flatMap(listed -> listed.shape().found())
+                .filter(shape -> shape.departure().leaves())
+                .map(shape -> name(position)
+                        + (position.attempts().size() > 1
+                                ? ", attempt " + attempt.judgement().identity().attempt()
+                                : "")
+                        + ": " + ShapeWords.words(shape.departure()) + '.');
+    }
+
     private static boolean newBoltDecided(EngineDossier dossier, BoltPosition position) {
         return dossier.decisions().stream()
                 .filter(KeptDecision::standing)
@@ -99,6 +116,12 @@ public final class DossierAnswers {
     }
 
     private static void unseen(EngineDossier dossier, List<String> answer) {
+        dossier.tightenings().stream()
+                .flatMap(one -> one.drawn().stream())
+                .flatMap(listed -> listed.shape().whyMissing().stream())
+                .collect(Collectors.groupingBy(why -> why, TreeMap::new, Collectors.counting()))
+                .forEach((why, n) -> answer.add("Where along its length the curve of "
+                        + Figures.count(n, "tightening", "tightenings") + " departs from its peers: " + why + '.'));
         long lost = dossier.tightenings().stream()
                 .filter(one -> one.drawn().isEmpty())
                 .count();

@@ -2,10 +2,13 @@ package org.tautlog.report;
 
 import java.io.IOException;
 import org.tautlog.archive.KeptDecision;
+import org.tautlog.review.Listed;
 import org.tautlog.review.evidence.BoltPosition;
 import org.tautlog.review.evidence.EngineDossier;
 import org.tautlog.review.evidence.EngineTightening;
 import org.tautlog.review.evidence.SameCause;
+import org.tautlog.spc.Answer;
+import org.tautlog.spc.Reason;
 
 /** An engine's dossier as one JSON object. Keys never change their meaning; each attempt is written as {@link JudgementJson}. */
 public final class DossierJson {
@@ -52,6 +55,11 @@ public final class DossierJson {
     private static void attempt(JsonFields json, EngineTightening attempt) throws IOException {
         json.raw("judgement", JudgementJson.line(attempt.judgement()));
         json.yes("traceKept", attempt.drawn().isPresent());
+        ShapesJson.one(
+                json,
+                attempt.drawn()
+                        .map(Listed::shape)
+                        .orElseGet(() -> Answer.missing(Reason.EMPTY, "the archive has lost its trace")));
         json.list("said", attempt.said(), said -> {
             json.text("specification", said.specification());
             json.text("specificationVersion", said.version());

@@ -37,6 +37,13 @@ final class ShiftAnswers {
         if (counts.of(Verdict.REVIEW) > 0) {
             answer.add(Figures.count(counts.of(Verdict.REVIEW), "more asks", "more ask") + " for a look.");
         }
+        int odd = review.shapes().outliers().size();
+        if (odd > 0) {
+            answer.add(Figures.count(odd, "conforming tightening has", "conforming tightenings have")
+                    + " a curve that leaves the envelope of its peers, where chance gives about "
+                    + Figures.of(review.shapes().expected(), 1) + ": look at " + (odd == 1 ? "it" : "them")
+                    + " too, under \u201CCurves that leave their peers\u201D.");
+        }
         if (review.imported().rejected() > 0) {
             answer.add(Figures.count(review.imported().rejected(), "recording or row", "recordings or rows")
                     + " could not be read: an engine may have tightenings that nobody judged.");

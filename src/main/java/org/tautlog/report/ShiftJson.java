@@ -28,9 +28,10 @@ import org.tautlog.review.VerdictCounts;
  * findings[]    code, severity, tightenings, leading (how often it is the first finding), most on station, spindle,
  *               there, streams, lots [], first, last
  * spindles[]    station, spindle, verdicts, firstPass, medians of finalTorqueNm, torqueRateNmPerDeg, turnDeg
- * listed[]      rank, serial, bolt, station, spindle, attempt, verdict, findings [codes]; verdicts.csv has them all
- * falseAlarms   charts, points, seen and expected signals by rules, averages and of one spindle, series searched for a
- *               step apart from the others, levelSeriesSearched for a level that moved
+ * listed[]      rank, serial, bolt, station, spindle, attempt, verdict, findings [codes], shape, whyNoShape; verdicts.csv
+ *               has them all
+ * falseAlarms   charts, points, seen and expected signals by rules, averages, of one spindle and by shape, series searched
+ *               for a step apart from the others, levelSeriesSearched for a level that moved
  * streams[]     station, spindle, feature, n, setAside, median, robustDeviation, offset (robust deviations from the
  *               station's other spindles), moved, centre, lower, upper (control limits), basis, signals, averageSignals,
  *               cp, cpk, pp and ppk {value, low, high}, shape, outside {counted, foretold, low, high}, control,
@@ -41,6 +42,9 @@ import org.tautlog.review.VerdictCounts;
  *               onChart
  * cases[]       station, spindle, cause, advice, features []
  * unusual[]     serial, bolt, station, spindle, distance, limit, mostBy
+ * shapes        {compared (conforming curves), withoutShape, streams [station, spindle, bolt, peers, learning, compared,
+ *               leaving], outliers [serial, bolt, station, spindle, adjustedP, shape {peers, leaves, distance, limit, p,
+ *               atDeg, fromDeg, toDeg (past the elastic origin), excessNm, zone}], outliersLeft}
  * lots[]        lot, feature, tightenings, difference, low, high, spindles, alike, adjustedP, holds
  * engineClampLoad[] serial, bolts, withoutEstimate, lowestKN, lowestBolt, meanKN, spreadKN; weakest first
  * sincePrevious {tests, notCompared, features [station, spindle, feature, before, after, shift, low, high,
@@ -77,7 +81,8 @@ public final class ShiftJson {
         findings(json, review);
         spindles(json, review);
         listed(json, review);
-        StreamsJson.write(json, review.peers());
+        StreamsJson.write(json, review.peers(), review.shapes());
+        ShapesJson.shift(json, review.shapes());
         clampLoads(json, review);
         StreamsJson.sincePrevious(json, review.sincePrevious());
         json.text("safety", SafetyNote.TEXT);
@@ -159,6 +164,7 @@ public final class ShiftJson {
             json.text("verdict", judgement.verdict().word());
             json.texts(
                     "findings", judgement.findings().stream().map(Finding::code).map(FindingCode::word));
+            ShapesJson.one(json, listed.shape());
         });
     }
 

@@ -1,6 +1,7 @@
 package org.tautlog.report;
 
 import java.util.stream.Collectors;
+import org.tautlog.review.shape.ShapeReview;
 import org.tautlog.review.stream.FalseAlarms;
 import org.tautlog.review.stream.LotEffect;
 import org.tautlog.review.stream.OwnShift;
@@ -48,13 +49,14 @@ final class StreamWords {
                 + effect.spindles() + " spindles alike.";
     }
 
-    static String falseAlarms(FalseAlarms alarms) {
+    static String falseAlarms(FalseAlarms alarms, ShapeReview shapes) {
         return alarms.charts() + " charts with " + alarms.points() + " points: beyond limits or by a run "
                 + alarms.seenByRules() + " signals, where chance alone gives about "
                 + Figures.of(alarms.expectedByRules(), 0) + "; by weighted averages " + alarms.seenByAverages()
                 + ", chance about " + Figures.of(alarms.expectedByAverages(), 0)
                 + "; of one spindle on its station's charts " + alarms.seenOfOne() + ", chance about "
-                + Figures.of(alarms.expectedOfOne(), 0)
+                + Figures.of(alarms.expectedOfOne(), 0) + "; of curves beyond their peers' envelope "
+                + shapes.outliers().size() + ", chance about " + Figures.of(shapes.expected(), 1)
                 + ". A signal on one chart is therefore not yet a finding.";
     }
 

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.review.shape.ShapeReview;
 import org.tautlog.review.stream.Change;
 import org.tautlog.review.stream.ChartedFeature;
 import org.tautlog.review.stream.OwnShift;
@@ -27,8 +28,8 @@ final class StreamsJson {
 
     private StreamsJson() {}
 
-    static void write(JsonFields json, StreamReview peers) throws IOException {
-        falseAlarms(json, peers);
+    static void write(JsonFields json, StreamReview peers, ShapeReview shapes) throws IOException {
+        falseAlarms(json, peers, shapes);
         streams(json, peers);
         changes(json, peers);
         ownShifts(json, peers);
@@ -95,7 +96,7 @@ final class StreamsJson {
         json.share(key, share.conforming(), share.attempts());
     }
 
-    private static void falseAlarms(JsonFields json, StreamReview peers) throws IOException {
+    private static void falseAlarms(JsonFields json, StreamReview peers, ShapeReview shapes) throws IOException {
         var alarms = peers.falseAlarms();
         json.object("falseAlarms", () -> {
             json.count("charts", alarms.charts());
@@ -106,6 +107,8 @@ final class StreamsJson {
             json.number("expectedByAverages", alarms.expectedByAverages());
             json.count("seenOfOneSpindle", alarms.seenOfOne());
             json.number("expectedOfOneSpindle", alarms.expectedOfOne());
+            json.count("seenByShape", shapes.outliers().size());
+            json.number("expectedByShape", shapes.expected());
             json.count("seriesSearched", alarms.searched());
             json.count("levelSeriesSearched", peers.seriesSearched());
         });

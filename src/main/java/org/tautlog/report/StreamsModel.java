@@ -40,7 +40,8 @@ final class StreamsModel {
 
     static void addTo(Map<String, Object> model, ShiftReview review) {
         var peers = review.peers();
-        model.put("falseAlarms", StreamWords.falseAlarms(peers.falseAlarms()));
+        model.put("falseAlarms", StreamWords.falseAlarms(peers.falseAlarms(), review.shapes()));
+        ShapeWords.addTo(model, review);
         model.put("searchedApart", peers.falseAlarms().searched());
         model.put("cases", cases(peers));
         model.put(

@@ -56,6 +56,22 @@ class ShiftJsonTest {
     }
 
     @Test
+    void curves_held_against_their_peers_are_counted_beside_what_chance_gives() {
+        var shapes = review.shapes();
+        assertTrue(shapes.unsuspected() > 200, "compared " + shapes.unsuspected());
+        assertEquals(shapes.unsuspected(), json.path("shapes").path("compared").asInt());
+        assertEquals(8, json.path("shapes").path("streams").size());
+        assertEquals(
+                shapes.outliers().size(),
+                json.path("falseAlarms").path("seenByShape").asInt());
+        assertEquals(
+                shapes.unsuspected() / 1000.0,
+                json.path("falseAlarms").path("expectedByShape").asDouble(),
+                1e-6);
+        assertTrue(page.contains(ShapeWords.summary(shapes)));
+    }
+
+    @Test
     void a_level_that_moved_has_its_size_and_its_time_with_bounds() {
         assertFalse(json.path("changes").isEmpty(), "changes");
         items("changes").forEach(change -> {

@@ -1,0 +1,62 @@
+package org.tautlog.report;
+
+import java.io.IOException;
+import org.tautlog.review.shape.Departure;
+import org.tautlog.review.shape.ShapeComparison;
+import org.tautlog.review.shape.ShapeReview;
+import org.tautlog.review.stream.Stream;
+import org.tautlog.spc.Answer;
+
+/** Where curves depart from their peers, as JSON fields: of one tightening, and of a shift. */
+final class ShapesJson {
+    private ShapesJson() {}
+
+    /** One curve: {@code shape} or null, and {@code whyNoShape}, empty where there is one. */
+    static void one(JsonFields json, Answer<ShapeComparison> shape) throws IOException {
+        var found = shape.found();
+        if (found.isEmpty()) {
+            json.none("shape");
+        } else {
+            departure(json, found.get().departure());
+        }
+        json.text("whyNoShape", shape.whyMissing().orElse(""));
+    }
+
+    /** A shift: how many were compared, how far each envelope was learned, which conforming curves left theirs. */
+    static void shift(JsonFields json, ShapeReview shapes) throws IOException {
+        json.object("shapes", () -> {
+            json.count("compared", shapes.unsuspected());
+            json.count("withoutShape", shapes.withoutShape());
+            json.list("streams", shapes.streams(), one -> {
+                json.stream(one.stream());
+                json.text("bolt", one.bolt());
+                json.count("peers", one.peers());
+                json.yes("learning", one.learning());
+                json.count("compared", one.compared());
+                json.count("leaving", one.leaving());
+            });
+            json.worst("outliers", shapes.outliers(), one -> {
+                json.text("serial", one.tightening().serial());
+                json.text("bolt", one.tightening().bolt());
+                json.stream(Stream.of(one.tightening()));
+                json.number("adjustedP", one.adjusted());
+                departure(json, one.departure());
+            });
+        });
+    }
+
+    private static void departure(JsonFields json, Departure departure) throws IOException {
+        json.object("shape", () -> {
+            json.count("peers", departure.peers());
+            json.yes("leaves", departure.leaves());
+            json.number("distance", departure.distance());
+            json.number("limit", departure.limit());
+            json.number("p", departure.p());
+            json.number("atDeg", departure.atDeg());
+            json.number("fromDeg", departure.fromDeg());
+            json.number("toDeg", departure.toDeg());
+            json.number("excessNm", departure.excessNm());
+            json.text("zone", Word.of(departure.zone()));
+        });
+    }
+}
