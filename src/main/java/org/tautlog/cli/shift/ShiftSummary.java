@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.judge.Verdict;
+import org.tautlog.report.ShapeWords;
 
 /** A shift in a few lines, for whoever started the program. */
 final class ShiftSummary {
@@ -26,6 +27,7 @@ final class ShiftSummary {
                 "first pass %.1f %% of %d first attempts",
                 100 * review.firstPass().share(),
                 review.firstPass().attempts()));
+        out.println("shapes: " + ShapeWords.summary(review.shapes()));
         review.listed().stream()
                 .limit(3)
                 .forEach(listed -> out.println("worst " + listed.rank() + ": "
