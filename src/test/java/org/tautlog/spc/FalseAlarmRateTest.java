@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Arrays;
 import org.apache.commons.rng.simple.RandomSource;
+import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.PoissonDistribution;
@@ -94,10 +95,7 @@ class FalseAlarmRateTest {
         var limits = new CountLimits(CountModel.FAULTS_PER_UNIT, 4, 3, 1, 100);
         Simulated.assertRate(
                 law.survivalProbability(28) + law.cumulativeProbability(3),
-                CountChart.chart(limits, faults, filled(4), RunRule.limitsOnly())
-                        .orThrow()
-                        .signals()
-                        .size(),
+                beyond(limits, faults, 4),
                 POINTS,
                 "faults for each unit");
     }
@@ -111,14 +109,45 @@ class FalseAlarmRateTest {
                 .map(z -> Math.rint(items * 0.1 + sd * z))
                 .toArray();
         var limits = new CountLimits(CountModel.FRACTION_LANEY, 0.1, 3, 1.5, 100);
+        Simulated.assertRate(0.0027, beyond(limits, counts, items), POINTS, "fractions with scatter");
+    }
+
+    /** Theory: the exact binomial chance beyond 20 +- 3 sqrt(18), so above 32 or below 8 of 200 items. */
+    @Test
+    void numbers_of_equally_many_items_signal_as_often_as_theory_says() {
+        var law = BinomialDistribution.of(200, 0.1);
+        double theory = law.survivalProbability(32) + law.cumulativeProbability(7);
+        assertEquals(0.0034, theory, 5e-5);
+        var counts = law.createSampler(RandomSource.XO_RO_SHI_RO_128_PP.create(3007L))
+                .samples(POINTS)
+                .asDoubleStream()
+                .toArray();
+        Simulated.assertRate(
+                theory,
+                beyond(new CountLimits(CountModel.NUMBER, 0.1, 3, 1, 100), counts, 200),
+                POINTS,
+                "numbers beyond limits");
+    }
+
+    /** Theory: many faults are near normal; a scatter of 1.5 that the limits know leaves 0.0027. */
+    @Test
+    void laneys_chart_of_faults_signals_as_often_as_three_sigma_limits() {
+        double units = 10_000;
+        var faults = Arrays.stream(Simulated.normal(3008, POINTS))
+                .map(z -> Math.rint(4 * units + 1.5 * Math.sqrt(4 * units) * z))
+                .toArray();
         Simulated.assertRate(
                 0.0027,
-                CountChart.chart(limits, counts, filled(items), RunRule.limitsOnly())
-                        .orThrow()
-                        .signals()
-                        .size(),
+                beyond(new CountLimits(CountModel.FAULTS_PER_UNIT_LANEY, 4, 3, 1.5, 100), faults, units),
                 POINTS,
-                "fractions with scatter");
+                "faults with scatter");
+    }
+
+    private static long beyond(CountLimits limits, double[] counts, double amount) {
+        return CountChart.chart(limits, counts, filled(amount), RunRule.limitsOnly())
+                .orThrow()
+                .signals()
+                .size();
     }
 
     private static long spreadSignals(SubgroupSpread spread, long seed) {

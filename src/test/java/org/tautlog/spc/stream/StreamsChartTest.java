@@ -57,6 +57,25 @@ class StreamsChartTest {
         Simulated.assertRate(perTime, runs, times, "runs of one stream as the largest");
     }
 
+    /**
+     * Theory: three-sigma limits of a normal mean whose spread is known, 0.0027; 100,000 times, 99.9 % binomial interval. The
+     * mean of 8 streams has variance 1 / 8 about a common movement of 0.49.
+     */
+    @Test
+    void the_mean_of_streams_in_control_signals_as_often_as_theory_says() {
+        int times = 100_000;
+        var limits = known();
+        double sigma = Math.sqrt(0.49 + 1.0 / STREAMS);
+        assertEquals(sigma, limits.common().sigma(), 0.03 * sigma, "learnt from 2000 times");
+        var x = streams(509, times, 0.7);
+        for (var row : x)
+            for (int j = 0; j < STREAMS; j++) row[j] *= limits.common().sigma() / sigma;
+        long signals = StreamsChart.chart(limits, x, USUAL).orThrow().signals().stream()
+                .filter(s -> s.kind() == StreamSignal.Kind.ALL_MOVED)
+                .count();
+        Simulated.assertRate(0.0027, signals, times, "means of streams beyond limits");
+    }
+
     /** Theory: the sum of one stream follows a CUSUM of standard normal values; ours restarts nothing, so first signals. */
     @Test
     void one_sigma_of_one_stream_in_eight_is_found_as_soon_as_theory_says() {

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.function.DoublePredicate;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.Sample;
 import org.tautlog.spc.Simulated;
@@ -28,6 +30,51 @@ class TimeWeightedTest {
         runs(RunLength.ofCusum(0.5, 5, 1, 0), 1, () -> watch(cusum), 4000, "CUSUM shifted");
         var fast = new CusumLimits(0, 0.5, 5, 2.5);
         runs(RunLength.ofCusum(0.5, 5, 1, 2.5), 1, () -> watch(fast), 4000, "CUSUM with head start");
+    }
+
+    /** Source: Lucas and Crosier, Technometrics 24 (1982), table 1: 430 and 149 in control with half of h; from memory. */
+    @Test
+    void cusums_with_a_head_start_run_in_control_as_long_as_published() {
+        runs(430, 0, () -> watch(new CusumLimits(0, 0.5, 5, 2.5)), 4000, "h 5");
+        runs(149, 0, () -> watch(new CusumLimits(0, 0.5, 4, 2)), 8000, "h 4");
+    }
+
+    /**
+     * Theory: a Markov chain over 500 bands of the upper sum (Brook and Evans, Biometrika 59 (1972)). 20,000 runs; 99.9 %
+     * binomial interval.
+     */
+    @ParameterizedTest
+    @CsvSource({"5, 0, 20", "5, 2.5, 5", "5, 2.5, 20", "4, 2, 5", "4, 2, 20"})
+    void early_false_alarms_of_a_head_start_come_as_often_as_theory_says(double h, double headStart, int points) {
+        int runs = 20_000;
+        var limits = new CusumLimits(0, 0.5, h, headStart);
+        var sampler = Simulated.normal(208);
+        int early = 0;
+        for (int run = 0; run < runs; run++) {
+            var watch = new CusumWatch(limits);
+            boolean risen = false;
+            for (int i = 0; i < points; i++) risen |= watch.step(sampler.sample()) == CusumPoint.Signal.UP;
+            if (risen) early++;
+        }
+        Simulated.assertRate(risenWithin(points, h, headStart), early, runs, "upper sums beyond " + h);
+    }
+
+    private static double risenWithin(int points, double h, double start) {
+        int bands = 500;
+        double width = h / (bands - 0.5);
+        var law = org.apache.commons.statistics.distribution.NormalDistribution.of(-0.5, 1);
+        var chance = new double[bands];
+        chance[(int) Math.round(start / width)] = 1;
+        for (int point = 0; point < points; point++) {
+            var next = new double[bands];
+            for (int from = 0; from < bands; from++) {
+                next[0] += chance[from] * law.cumulativeProbability((0.5 - from) * width);
+                for (int to = 1; to < bands; to++)
+                    next[to] += chance[from] * law.probability((to - from - 0.5) * width, (to - from + 0.5) * width);
+            }
+            chance = next;
+        }
+        return 1 - java.util.Arrays.stream(chance).sum();
     }
 
     private static DoublePredicate watch(CusumLimits limits) {
