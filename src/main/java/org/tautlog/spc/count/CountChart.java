@@ -6,10 +6,12 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
 import org.tautlog.spc.Answer;
+import org.tautlog.spc.Autocorrelation;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.Sample;
 import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.ChartKind;
+import org.tautlog.spc.chart.IndividualsOptions;
 import org.tautlog.spc.chart.PhaseOne;
 import org.tautlog.spc.chart.PhaseOneLoop;
 import org.tautlog.spc.chart.Removed;
@@ -26,7 +28,8 @@ import org.tautlog.spc.chart.RunRule;
  * </pre>
  *
  * <p>With many items a point, a rate that breathes from day to day gives false signals on p and u; Laney's charts measure that
- * breath. A point without a single count, or nothing but counts, gives limits of no width and a reason.
+ * breath, and where z resembles the one before (lag-1 autocorrelation r, from differences, above its noise bound) divide it by
+ * sqrt(1 - r). The plain charts know chance alone. A point without a single count, or nothing but counts, gives limits of no width and a reason.
  *
  * <p>Source: NIST/SEMATECH e-Handbook 6.3.3; Laney, Quality Engineering 14 (2002), from memory.
  */
@@ -120,7 +123,10 @@ public final class CountChart {
         for (int i = 0; i < ranges.length; i++) ranges[i] = Math.abs(z[i + 1] - z[i]);
         double scatter = Arrays.stream(ranges).average().orElse(0) / PAIR_D2;
         if (!(scatter > 0)) return Answer.missing(Reason.NO_SPREAD, "neighbouring points do not differ");
-        return Answer.of(new CountLimits(model, rate, options.width(), scatter, kept.cardinality()));
+        var neighbours = Autocorrelation.ofDifferences(z).found().orElse(Autocorrelation.none());
+        double factor =
+                options.neighbours() == IndividualsOptions.Neighbours.WIDEN ? neighbours.movingRangeFactor() : 1;
+        return Answer.of(new CountLimits(model, rate, options.width(), scatter * factor, kept.cardinality()));
     }
 
     private static List<Removed> beyond(double[] counts, double[] amounts, CountLimits limits, BitSet kept, int round) {

@@ -8,7 +8,8 @@ import org.tautlog.spc.chart.Chart;
  * @param model what is counted
  * @param rate mean fraction, or mean number of faults for each unit; at least 0
  * @param width distance of the limits in standard deviations, above 0
- * @param scatter Laney's factor: scatter found between points over the chance scatter; 1 for the other models
+ * @param scatter Laney's factor: scatter found between points over the chance scatter, widened where neighbours resemble each
+ *     other; 1 for the other models
  * @param points how many points the limits rest on
  */
 public record CountLimits(CountModel model, double rate, double width, double scatter, int points) {

@@ -1,16 +1,19 @@
 package org.tautlog.spc.multivariate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.BetaDistribution;
 import org.apache.commons.statistics.distribution.FDistribution;
 import org.tautlog.spc.Answer;
+import org.tautlog.spc.Autocorrelation;
 import org.tautlog.spc.Covariance;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.ChartKind;
+import org.tautlog.spc.chart.IndividualsOptions;
 import org.tautlog.spc.chart.PhaseOne;
 import org.tautlog.spc.chart.PhaseOneLoop;
 import org.tautlog.spc.chart.Removed;
@@ -27,9 +30,16 @@ import org.tautlog.spc.chart.RunRule;
  * single items, k:
  *   phase 1: (k - 1)^2 / k Beta(1 - a; p / 2, (k - p - 1) / 2)
  *   phase 2: p (k + 1)(k - 1) / (k^2 - k p) F(1 - a; p, k - p)
+ * where items resemble the ones before, r the largest lag-1 autocorrelation of a feature:
+ *   single items, phase 2: p (1 + 1 / m)(v - 1) / (v - p) F(1 - a; p, v - p),
+ *      m = k (1 - r) / (1 + r), v = k (1 - r^2) / (1 + r^2), how many independent items tell the mean and the spread as well
+ *   subgroups, both phases: times s (n - 1) / (n - s),  s = 1 + 2 sum of (1 - h / n) r^h, h from 1 to n - 1
  * </pre>
  *
- * Source: Tracy, Young, Mason, Journal of Quality Technology 24 (1992); NIST/SEMATECH e-Handbook 6.5.4.3; Montgomery 11.3.
+ * <p>The covariance of single items is that of all of them, so their own limit (phase 1) needs no widening.
+ *
+ * <p>Source: allowance for r: variances of mean and spread of a first-order autoregressive series, from memory; limits: Tracy,
+ * Young, Mason, Journal of Quality Technology 24 (1992); NIST/SEMATECH e-Handbook 6.5.4.3; Montgomery 11.3.
  */
 public final class HotellingChart {
     private HotellingChart() {}
@@ -115,6 +125,27 @@ public final class HotellingChart {
         return parts;
     }
 
+    /**
+     * {@return how much items resemble the ones before, by feature; without a coefficient where there are too few}
+     *
+     * @param rows one row an item in time order, one column a feature
+     */
+    public static List<Autocorrelation> neighbours(double[][] rows) {
+        return IntStream.range(0, rows.length == 0 ? 0 : rows[0].length)
+                .mapToObj(j -> Arrays.stream(rows).mapToDouble(row -> row[j]).toArray())
+                .map(feature -> Autocorrelation.ofDifferences(feature).found().orElse(Autocorrelation.none()))
+                .toList();
+    }
+
+    private static double allowed(double[][] rows, HotellingOptions options) {
+        return options.neighbours() == IndividualsOptions.Neighbours.IGNORE
+                ? 0
+                : neighbours(rows).stream()
+                        .mapToDouble(Autocorrelation::allowed)
+                        .max()
+                        .orElse(0);
+    }
+
     private static double tSquared(HotellingLimits limits, double[] row) {
         return limits.subgroupSize() * limits.covariance().distanceSquared(row);
     }
@@ -131,11 +162,14 @@ public final class HotellingChart {
                     * (k - 1)
                     / k
                     * BetaDistribution.of(p / 2.0, (k - p - 1) / 2.0).inverseSurvivalProbability(a);
+            double r = allowed(rows, options);
+            double forMean = k * (1 - r) / (1 + r);
+            double forSpread = Math.max(p + 1, k * (1 - r * r) / (1 + r * r));
             double two = p
-                    * (k + 1.0)
-                    * (k - 1)
-                    / ((double) k * k - (double) k * p)
-                    * FDistribution.of(p, k - p).inverseSurvivalProbability(a);
+                    * (1 + 1 / forMean)
+                    * (forSpread - 1)
+                    / (forSpread - p)
+                    * FDistribution.of(p, forSpread - p).inverseSurvivalProbability(a);
             return Answer.of(new HotellingLimits(covariance, 1, k, a, one, two));
         });
     }
@@ -160,12 +194,26 @@ public final class HotellingChart {
         }
         return Covariance.of(centre, s).map(covariance -> {
             double a = options.falseAlarm();
+            double r = allowed(
+                    kept.stream()
+                            .mapToObj(g -> subgroups[g])
+                            .flatMap(Arrays::stream)
+                            .toArray(double[][]::new),
+                    options);
             double f = (double) p
+                    * ofMeans(n, r)
                     * (n - 1)
                     / freedom
                     * FDistribution.of(p, freedom).inverseSurvivalProbability(a);
             return new HotellingLimits(covariance, n, k, a, (k - 1) * f, (k + 1) * f);
         });
+    }
+
+    /** How much farther means of n neighbours scatter than the spread within their subgroups tells. */
+    private static double ofMeans(int n, double r) {
+        double s = 1;
+        for (int h = 1; h < n; h++) s += 2 * (1 - (double) h / n) * Math.pow(r, h);
+        return s * (n - 1) / (n - s);
     }
 
     private static double[] mean(double[][] rows) {

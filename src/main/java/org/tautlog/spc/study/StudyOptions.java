@@ -116,12 +116,12 @@ public record StudyOptions(
     }
 
     CountOptions counts() {
-        return new CountOptions(widthOr(USUAL_WIDTH), rules, phaseOne);
+        return new CountOptions(widthOr(USUAL_WIDTH), rules, neighbours, phaseOne);
     }
 
     HotellingOptions hotelling() {
-        var usual = HotellingOptions.withDefaults().withPhaseOne(phaseOne);
-        return falseAlarm == null ? usual : usual.withFalseAlarm(falseAlarm);
+        double usual = HotellingOptions.withDefaults().falseAlarm();
+        return new HotellingOptions(falseAlarm == null ? usual : falseAlarm, neighbours, phaseOne);
     }
 
     StreamsOptions streams() {
