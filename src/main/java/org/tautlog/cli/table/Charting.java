@@ -57,6 +57,7 @@ record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> g
                 name,
                 study(
                         kind,
+                        numbers,
                         members.stream()
                                 .map(row -> row(row, table, named, kind == StudyKind.STREAMS))
                                 .toList(),
@@ -93,7 +94,12 @@ record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> g
     }
 
     private static Answer<SeriesStudy> study(
-            StudyKind kind, List<StudyRow> rows, StudyOptions options, Map<String, FrozenLimits> frozen, String group) {
+            StudyKind kind,
+            List<String> columns,
+            List<StudyRow> rows,
+            StudyOptions options,
+            Map<String, FrozenLimits> frozen,
+            String group) {
         if (kind.subgroups()
                 && !rows.isEmpty()
                 && rows.get(0).values().size() == 1
@@ -102,13 +108,13 @@ record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> g
             throw Refusal.wrongUse(kind.word() + " needs subgroups; give --subgroup COL or N, or several --value");
         }
         if (frozen.isEmpty()) {
-            return SeriesStudies.phaseOne(kind, rows, options);
+            return SeriesStudies.phaseOne(kind, columns, rows, options);
         }
         var limits = frozen.get(group);
         if (limits == null || limits.kind() != kind) {
             return Answer.missing(Reason.NOT_ASKED, "the file of limits holds none of this group for " + kind.word());
         }
-        return SeriesStudies.phaseTwo(limits, rows, options);
+        return SeriesStudies.phaseTwo(limits, columns, rows, options);
     }
 
     /** The studies that could be made, by group. */

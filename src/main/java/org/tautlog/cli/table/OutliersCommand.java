@@ -73,7 +73,7 @@ final class OutliersCommand implements Callable<Integer> {
         var columns = table.read(values, List.of(), line.getErr());
         var groups = new LinkedHashMap<String, List<TestStudy>>();
         table.groups(columns)
-                .forEach((name, rows) -> groups.put(name, OutlierTests.of(TestStudying.rows(rows), options)));
+                .forEach((name, rows) -> groups.put(name, OutlierTests.of(values, TestStudying.rows(rows), options)));
         var value = String.join(", ", values);
         return test.print(
                 new TestStudying(

@@ -71,12 +71,15 @@ final class Draft {
         }
     }
 
-    /** Says the same of a chart whose limits cannot be widened. */
-    void neighbours(String of, double[] series) {
-        neighbours(
-                of,
-                Autocorrelation.ofDifferences(series).found().orElse(Autocorrelation.none()),
-                IndividualsOptions.Neighbours.IGNORE);
+    /** Says of counts whose limits know chance alone what resemblance means: chance has none. */
+    void countedNeighbours(Autocorrelation neighbours, StudyKind wider) {
+        if (neighbours.n() == 0) {
+            note("too few points to tell whether neighbours resemble each other");
+        } else if (neighbours.allowed() > 0) {
+            note("neighbouring points resemble each other (lag-1 autocorrelation " + digits(neighbours.lagOne())
+                    + "), so the rate itself moves; these limits allow for chance alone and will give false signals: chart "
+                    + wider.word() + ", which measures the scatter between points and widens for resemblance");
+        }
     }
 
     void differentLimits(Chart chart) {
@@ -149,7 +152,7 @@ final class Draft {
     }
 
     /** Names for each signal the columns that put it there. */
-    void parts(IntFunction<double[]> partsOf) {
+    void parts(List<String> columns, IntFunction<double[]> partsOf) {
         signals.replaceAll(signal -> {
             int most = Columns.largest(partsOf.apply(signal.point() - 1));
             return new StudySignal(
@@ -157,7 +160,7 @@ final class Draft {
                     signal.place(),
                     signal.panel(),
                     signal.value(),
-                    signal.said() + "; most of it by column " + (most + 1));
+                    signal.said() + "; most of it by " + columns.get(most));
         });
     }
 

@@ -22,12 +22,13 @@ public final class OutlierTests {
     /**
      * Tests one column by Grubbs, generalized ESD, modified z and a running window; several columns by robust distance.
      *
-     * @param rows the rows in time order, all with equally many values
+     * @param columns names of a row's values
+     * @param rows the rows in time order, all with as many values as there are columns
      * @param options how it is done
      * @return the tests in reading order
      */
-    public static List<TestStudy> of(List<StudyRow> rows, TestOptions options) {
-        if (!rows.isEmpty() && rows.get(0).values().size() > 1) return List.of(together(rows, options));
+    public static List<TestStudy> of(List<String> columns, List<StudyRow> rows, TestOptions options) {
+        if (columns.size() > 1) return List.of(together(columns, rows, options));
         var x = rows.stream().mapToDouble(row -> row.values().get(0)).toArray();
         return List.of(
                 new TestStudy(
@@ -64,7 +65,7 @@ public final class OutlierTests {
                                 .map(test -> window(rows, test))));
     }
 
-    private static TestStudy together(List<StudyRow> rows, TestOptions options) {
+    private static TestStudy together(List<String> columns, List<StudyRow> rows, TestOptions options) {
         var table = rows.stream()
                 .map(row -> row.values().stream().mapToDouble(v -> v).toArray())
                 .toArray(double[][]::new);
@@ -79,8 +80,8 @@ public final class OutlierTests {
                                 test.flagged(),
                                 i -> "distance "
                                         + Draft.digits(
-                                                Math.sqrt(test.distances().get(i))) + ", most of it by column "
-                                        + (Columns.largest(test.parts(table[i])) + 1),
+                                                Math.sqrt(test.distances().get(i))) + ", most of it by "
+                                        + columns.get(Columns.largest(test.parts(table[i]))),
                                 List.of(new SeriesStudy.Figure("limit of the distance", Math.sqrt(test.limit()))))));
     }
 

@@ -1,7 +1,6 @@
 package org.tautlog.spc.study;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Autocorrelation;
 import org.tautlog.spc.Reason;
-import org.tautlog.spc.chart.ChartPoint;
+import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.IndividualsChart;
 import org.tautlog.spc.chart.IndividualsLimits;
 import org.tautlog.spc.chart.PhaseOne;
@@ -31,13 +30,20 @@ import org.tautlog.spc.timeweighted.EwmaLimits;
 /** Makes the chart asked for by name: limits from the rows themselves (phase 1), stated, or frozen before (phase 2). */
 public final class SeriesStudies {
     private final StudyKind kind;
+    private final List<String> columns;
     private final List<StudyRow> rows;
     private final StudyOptions options;
     private final @Nullable FrozenLimits frozen;
     private final List<String> notes = new ArrayList<>();
 
-    private SeriesStudies(StudyKind kind, List<StudyRow> rows, StudyOptions options, @Nullable FrozenLimits frozen) {
+    private SeriesStudies(
+            StudyKind kind,
+            List<String> columns,
+            List<StudyRow> rows,
+            StudyOptions options,
+            @Nullable FrozenLimits frozen) {
         this.kind = kind;
+        this.columns = columns;
         this.rows = rows;
         this.options = options;
         this.frozen = frozen;
@@ -47,24 +53,28 @@ public final class SeriesStudies {
      * Makes a study with limits from the rows, or from what the options state as known.
      *
      * @param kind the chart
-     * @param rows the rows in time order, all with equally many values
+     * @param columns names of a row's values
+     * @param rows the rows in time order, all with as many values as there are columns
      * @param options how it is made
      * @return the study, or why there is none
      */
-    public static Answer<SeriesStudy> phaseOne(StudyKind kind, List<StudyRow> rows, StudyOptions options) {
-        return new SeriesStudies(kind, rows, options, null).study();
+    public static Answer<SeriesStudy> phaseOne(
+            StudyKind kind, List<String> columns, List<StudyRow> rows, StudyOptions options) {
+        return new SeriesStudies(kind, columns, rows, options, null).study();
     }
 
     /**
      * Holds rows against frozen limits.
      *
      * @param frozen the limits
-     * @param rows the rows in time order
+     * @param columns names of a row's values
+     * @param rows the rows in time order, all with as many values as there are columns
      * @param options which run rules watch, and how subgroups are made
      * @return the study, or why there is none
      */
-    public static Answer<SeriesStudy> phaseTwo(FrozenLimits frozen, List<StudyRow> rows, StudyOptions options) {
-        return new SeriesStudies(frozen.kind(), rows, options, frozen).study();
+    public static Answer<SeriesStudy> phaseTwo(
+            FrozenLimits frozen, List<String> columns, List<StudyRow> rows, StudyOptions options) {
+        return new SeriesStudies(frozen.kind(), columns, rows, options, frozen).study();
     }
 
     private Answer<SeriesStudy> study() {
@@ -196,12 +206,7 @@ public final class SeriesStudies {
                 .flatMap(basis -> CountChart.chart(basis.limits, counts, amounts, options.rules())
                         .map(chart -> {
                             var draft = draft(basis, counts.length, places());
-                            if (basis.phase != null)
-                                draft.neighbours(
-                                        "the points",
-                                        chart.points().stream()
-                                                .mapToDouble(ChartPoint::value)
-                                                .toArray());
+                            if (basis.phase != null) sayNeighbours(draft, basis.phase, chart);
                             draft.lines("", chart.points().get(counts.length - 1));
                             draft.figure("mean rate", basis.limits.rate());
                             if (kind == StudyKind.FRACTION_LANEY || kind == StudyKind.FAULTS_PER_UNIT_LANEY)
@@ -210,6 +215,33 @@ public final class SeriesStudies {
                             draft.panel(counted(model), false, new PanelLine("point", chart));
                             return draft.study();
                         }));
+    }
+
+    private void sayNeighbours(Draft draft, PhaseOne<CountLimits> phase, Chart chart) {
+        boolean binomial = kind == StudyKind.FRACTION || kind == StudyKind.NUMBER || kind == StudyKind.FRACTION_LANEY;
+        var kept = phase.kept().stream()
+                .mapToObj(chart.points()::get)
+                .mapToDouble(point -> (point.value() - point.centre()) / (point.upper() - point.centre()))
+                .toArray();
+        var found = Autocorrelation.ofDifferences(kept).found().orElse(Autocorrelation.none());
+        var wider = binomial ? StudyKind.FRACTION_LANEY : StudyKind.FAULTS_PER_UNIT_LANEY;
+        if (kind == StudyKind.FRACTION_LANEY || kind == StudyKind.FAULTS_PER_UNIT_LANEY)
+            draft.neighbours("the points", found, options.neighbours());
+        else draft.countedNeighbours(found, wider);
+    }
+
+    private void sayNeighbours(
+            Draft draft, PhaseOne<HotellingLimits> phase, @Nullable Map<String, List<StudyRow>> groups) {
+        var points = groups == null
+                ? rows.stream().map(List::of).toList()
+                : groups.values().stream().toList();
+        var kept = phase.kept().stream()
+                .mapToObj(points::get)
+                .flatMap(List::stream)
+                .map(SeriesStudies::features)
+                .toArray(double[][]::new);
+        var found = HotellingChart.neighbours(kept);
+        for (int j = 0; j < found.size(); j++) draft.neighbours(columns.get(j), found.get(j), options.neighbours());
     }
 
     private static String counted(CountModel model) {
@@ -245,15 +277,13 @@ public final class SeriesStudies {
                         .map(chart -> {
                             var draft =
                                     draft(basis, rows.size(), groups == null ? places() : List.copyOf(groups.keySet()));
-                            if (basis.phase != null)
-                                for (int j = 0; j < x[0].length; j++)
-                                    draft.neighbours("column " + (j + 1), column(x, j));
+                            if (basis.phase != null) sayNeighbours(draft, basis.phase, groups);
                             draft.figure("upper limit", chart.points().get(0).upper());
                             draft.figure("upper limit for new points", basis.limits.phaseTwoLimit());
                             draft.figure(
                                     "mean in control", chart.points().get(0).centre());
                             draft.panel("T squared", false, new PanelLine("T squared", chart));
-                            draft.parts(index -> HotellingChart.parts(basis.limits, x[index]));
+                            draft.parts(columns, index -> HotellingChart.parts(basis.limits, x[index]));
                             draft.onlyLimits(options.rules());
                             return draft.study();
                         }));
@@ -297,10 +327,6 @@ public final class SeriesStudies {
                 "the values",
                 Autocorrelation.ofDifferences(kept).found().orElse(Autocorrelation.none()),
                 options.neighbours());
-    }
-
-    private static double[] column(double[][] rows, int column) {
-        return Arrays.stream(rows).mapToDouble(row -> row[column]).toArray();
     }
 
     private double[] column(int column) {
