@@ -42,6 +42,13 @@ final class ChartOptions {
                     + " western-electric for their sets.")
     private List<String> rules = List.of();
 
+    @Option(
+            names = "--without",
+            split = ",",
+            paramLabel = "RULE",
+            description = "Rules not to watch: one of a set, or beyond-limits for the limits themselves.")
+    private List<String> without = List.of();
+
     @Option(names = "--width", paramLabel = "W", description = "Distance of the limits in standard deviations.")
     private @Nullable Double width;
 
@@ -113,6 +120,9 @@ final class ChartOptions {
         only(slack != null, "--slack", kind, StudyKind.CUSUM);
         only(decision != null, "--decision", kind, StudyKind.CUSUM);
         only(headStart, "--head-start", kind, StudyKind.CUSUM);
+        if (!without.isEmpty() && kind.limitsOnly()) {
+            throw Refusal.wrongUse("--without does not belong to " + kind.word() + "; only its limits are watched");
+        }
         only(falseAlarm != null, "--false-alarm", kind, StudyKind.T_SQUARED, StudyKind.STREAMS);
         if (width != null && (kind == StudyKind.T_SQUARED || kind == StudyKind.CUSUM)) {
             throw Refusal.wrongUse("--width does not belong to " + kind.word() + "; it takes "
@@ -160,6 +170,10 @@ final class ChartOptions {
                 case "western-electric" -> chosen.addAll(RunRule.westernElectric());
                 default -> chosen.add(rule(word));
             }
+        }
+        without.forEach(word -> chosen.remove(rule(word)));
+        if (chosen.isEmpty()) {
+            throw Refusal.wrongUse("--without leaves no rule to watch; name another with --rules");
         }
         return chosen;
     }

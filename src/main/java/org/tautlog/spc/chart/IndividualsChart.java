@@ -60,7 +60,7 @@ public final class IndividualsChart {
      *
      * @param limits the frozen limits
      * @param values values in time order, at least 1
-     * @param rules the run rules switched on; they watch the single values, the moving ranges their limit only
+     * @param rules the run rules switched on; all watch the single values, that of the limits the moving ranges too
      * @return both charts, or why there are none; the first moving range belongs to the second value
      */
     public static Answer<ChartPair> chart(IndividualsLimits limits, double[] values, Set<RunRule> rules) {
@@ -73,7 +73,7 @@ public final class IndividualsChart {
             for (int i = 1; i < x.length; i++) ranges[i - 1] = Math.abs(x[i] - x[i - 1]);
             return new ChartPair(
                     Chart.draw(ChartKind.INDIVIDUALS, x, i -> lines, rules),
-                    Chart.draw(ChartKind.MOVING_RANGE, ranges, i -> spreadLines, RunRule.limitsOnly())
+                    Chart.draw(ChartKind.MOVING_RANGE, ranges, i -> spreadLines, RunRule.ofSpread(rules))
                             .from(1));
         });
     }

@@ -1,6 +1,7 @@
 package org.tautlog.spc.chart;
 
 import java.util.EnumSet;
+import java.util.Set;
 
 /**
  * Rules that find a pattern in points of a chart, each switched on by being in an {@link EnumSet}. z is a point's distance
@@ -44,6 +45,11 @@ public enum RunRule {
     /** {@return only points beyond the limits, in a new set} */
     public static EnumSet<RunRule> limitsOnly() {
         return EnumSet.of(BEYOND_LIMITS);
+    }
+
+    /** What is left of rules on a chart of ranges or deviations, whose law is skew: the limits, where they are watched. */
+    static EnumSet<RunRule> ofSpread(Set<RunRule> rules) {
+        return rules.contains(BEYOND_LIMITS) ? limitsOnly() : EnumSet.noneOf(RunRule.class);
     }
 
     /** {@return the eight rules of Nelson (1984), in a new set} */

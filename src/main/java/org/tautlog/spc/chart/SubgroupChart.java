@@ -60,7 +60,7 @@ public final class SubgroupChart {
      *
      * @param limits the frozen limits
      * @param subgroups subgroups in time order, at least 1, of at least 2 values each
-     * @param rules the run rules that watch the means
+     * @param rules the run rules that watch the means; that of the limits watches the spread too
      * @return both charts, or why there are none
      */
     public static Answer<ChartPair> chart(SubgroupLimits limits, double[][] subgroups, Set<RunRule> rules) {
@@ -81,7 +81,7 @@ public final class SubgroupChart {
                             kind,
                             spreads,
                             i -> limits.spreadLines(of(constants, groups.get(i))),
-                            RunRule.limitsOnly()));
+                            RunRule.ofSpread(rules)));
         });
     }
 

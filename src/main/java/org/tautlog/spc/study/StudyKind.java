@@ -81,6 +81,11 @@ public enum StudyKind {
         return limits == CountLimits.class;
     }
 
+    /** {@return whether it watches its limits only, whatever run rules are asked for} */
+    public boolean limitsOnly() {
+        return this == EWMA || this == CUSUM || this == T_SQUARED;
+    }
+
     /** {@return whether it charts subgroups of one value} */
     public boolean subgroups() {
         return limits == SubgroupLimits.class;

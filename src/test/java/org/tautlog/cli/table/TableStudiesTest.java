@@ -145,6 +145,27 @@ class TableStudiesTest {
     }
 
     @Test
+    void every_rule_is_switched_off_by_itself_the_limits_too() throws IOException {
+        var table = table("x\n" + "1\n2\n".repeat(10) + "90\n" + "1\n".repeat(9) + "2\n");
+        var both = CommandLineRun.of("chart", table, "--value", "x", "--rules", "nine-one-side");
+        assertTrue(both.out().contains("above the upper limit") && both.out().contains("9 points running"), both.out());
+        var rule = CommandLineRun.of(
+                "chart", table, "--value", "x", "--rules", "nine-one-side", "--without", "beyond-limits");
+        assertTrue(rule.out().contains("9 points running") && !rule.out().contains("limit\n"), rule.out());
+        var limits =
+                CommandLineRun.of("chart", table, "--value", "x", "--rules", "nelson", "--without", "nine-one-side");
+        assertTrue(limits.out().contains("above the upper limit"), limits.out());
+        assertFalse(limits.out().contains("9 points running"), limits.out());
+        var none = CommandLineRun.of("chart", table, "--value", "x", "--without", "beyond-limits");
+        assertEquals(2, none.exitCode(), none.err());
+        assertTrue(none.err().contains("no rule to watch"), none.err());
+        assertEquals(
+                2,
+                CommandLineRun.of("chart", table, "--value", "x", "--kind", "ewma", "--without", "beyond-limits")
+                        .exitCode());
+    }
+
+    @Test
     void wrong_words_are_refused() throws IOException {
         var file = table("x\n1\n2\n3\n");
         assertEquals(
