@@ -58,9 +58,7 @@ record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> g
                 study(
                         kind,
                         numbers,
-                        members.stream()
-                                .map(row -> row(row, table, named, kind == StudyKind.STREAMS))
-                                .toList(),
+                        new AsStudied(members, row -> row(row, table, named, kind == StudyKind.STREAMS)),
                         study,
                         frozen,
                         name)));

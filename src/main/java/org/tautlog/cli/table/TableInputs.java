@@ -49,14 +49,18 @@ final class TableInputs {
 
     /** Rows by the words of their group, in the file's order; one group without a name where none is asked for or there is no row. */
     Map<String, List<CsvRow>> groups(CsvColumns columns) {
+        var rows = columns.rows();
         var groups = new LinkedHashMap<String, List<CsvRow>>();
-        if (by.isEmpty() || columns.rows().isEmpty()) {
-            groups.put("", columns.rows());
+        if (by.isEmpty() || rows.isEmpty()) {
+            groups.put("", rows);
             return groups;
         }
-        for (var row : columns.rows()) {
-            groups.computeIfAbsent(group(row), name -> new ArrayList<>()).add(row);
+        var places = new LinkedHashMap<String, IntStream.Builder>();
+        for (int i = 0; i < rows.size(); i++) {
+            places.computeIfAbsent(group(rows.get(i)), name -> IntStream.builder())
+                    .add(i);
         }
+        places.forEach((name, of) -> groups.put(name, rows.at(of.build().toArray())));
         return groups;
     }
 

@@ -25,9 +25,7 @@ record TestStudying(
     private static final int MOST_MARKS = 40;
 
     static List<StudyRow> rows(List<CsvRow> rows) {
-        return rows.stream()
-                .map(row -> new StudyRow("line " + row.line(), row.numbers(), "", ""))
-                .toList();
+        return new AsStudied(rows, row -> new StudyRow("line " + row.line(), row.numbers(), "", ""));
     }
 
     /** How often tests that keep to the level are positive by chance. */

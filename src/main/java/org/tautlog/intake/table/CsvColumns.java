@@ -30,7 +30,7 @@ import org.tautlog.problem.Where;
  * @param rejected how many rows could not be used; rows in the file are those kept and those rejected
  * @param problems the first rejected rows, each with its place and reason
  */
-public record CsvColumns(List<CsvRow> rows, int rejected, List<Problem> problems) {
+public record CsvColumns(CsvRows rows, int rejected, List<Problem> problems) {
     /** Most rejected rows that are told one by one; the others are counted. */
     public static final int MOST_PROBLEMS = 20;
     /** Most rows read of one file. */
@@ -41,7 +41,6 @@ public record CsvColumns(List<CsvRow> rows, int rejected, List<Problem> problems
     private static final int HEAD_CHARACTERS = 1 << 18;
 
     public CsvColumns {
-        rows = List.copyOf(rows);
         problems = List.copyOf(problems);
     }
 
@@ -103,7 +102,7 @@ public record CsvColumns(List<CsvRow> rows, int rejected, List<Problem> problems
             }
             reading.take(next.get());
         }
-        return Outcome.of(new CsvColumns(reading.rows, reading.rejected, reading.problems), List.of());
+        return Outcome.of(new CsvColumns(reading.rows.rows(), reading.rejected, reading.problems), List.of());
     }
 
     private static char decimalMark(List<Line> head, HeaderLine header, Cells cutter, int numbers) {
@@ -131,7 +130,7 @@ public record CsvColumns(List<CsvRow> rows, int rejected, List<Problem> problems
         private final NumberForm form;
         private final List<String> numbers;
         private final List<String> texts;
-        private final List<CsvRow> rows = new ArrayList<>();
+        private final CsvRows.Growing rows;
         private final List<Problem> problems = new ArrayList<>();
         private int rejected;
 
@@ -148,6 +147,7 @@ public record CsvColumns(List<CsvRow> rows, int rejected, List<Problem> problems
             this.form = form;
             this.numbers = numbers;
             this.texts = texts;
+            rows = new CsvRows.Growing(numbers.size(), texts.size());
         }
 
         int count() {
@@ -164,7 +164,7 @@ public record CsvColumns(List<CsvRow> rows, int rejected, List<Problem> problems
                 return;
             }
             var cells = cut.get();
-            var read = new ArrayList<Double>();
+            var read = new double[numbers.size()];
             for (int i = 0; i < numbers.size(); i++) {
                 var cell = cell(cells, i);
                 var number = form.parse(cell);
@@ -173,13 +173,13 @@ public record CsvColumns(List<CsvRow> rows, int rejected, List<Problem> problems
                     reject(ProblemCode.NOT_A_NUMBER, line, numbers.get(i), what);
                     return;
                 }
-                read.add(number.getAsDouble());
+                read[i] = number.getAsDouble();
             }
             var said = new ArrayList<String>();
             for (int i = 0; i < texts.size(); i++) {
                 said.add(FormulaGuard.unguard(cell(cells, numbers.size() + i)));
             }
-            rows.add(new CsvRow(line.number(), read, said));
+            rows.add(line.number(), read, said);
         }
 
         private String cell(List<String> cells, int wanted) {

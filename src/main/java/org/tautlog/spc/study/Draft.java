@@ -23,7 +23,7 @@ final class Draft {
 
     private final StudyKind kind;
     private final int values;
-    private final List<String> places;
+    private final IntFunction<String> places;
     private final String basis;
     private final FrozenLimits limits;
     private final List<SeriesStudy.Figure> figures = new ArrayList<>();
@@ -32,7 +32,7 @@ final class Draft {
     private final List<SeriesStudy.LeftOut> removed = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
 
-    Draft(StudyKind kind, int values, List<String> places, String basis, FrozenLimits limits) {
+    Draft(StudyKind kind, int values, IntFunction<String> places, String basis, FrozenLimits limits) {
         this.kind = kind;
         this.values = values;
         this.places = places;
@@ -97,7 +97,7 @@ final class Draft {
         for (var point : points)
             removed.add(new SeriesStudy.LeftOut(
                     point.index() + 1,
-                    places.get(point.index()),
+                    places.apply(point.index()),
                     point.value(),
                     word(point.kind()) + " " + digits(point.value()) + " beyond " + digits(point.lower()) + " to "
                             + digits(point.upper()) + ", round " + point.round()));
@@ -117,7 +117,7 @@ final class Draft {
         for (var line : lines)
             for (var point : line.chart().signals())
                 signals.add(new StudySignal(
-                        point.index() + 1, places.get(point.index()), title, point.value(), broken(point)));
+                        point.index() + 1, places.apply(point.index()), title, point.value(), broken(point)));
     }
 
     void panelOnly(String title, boolean inUnit, PanelLine... lines) {
@@ -135,7 +135,7 @@ final class Draft {
             int index = (int) point.index();
             signals.add(new StudySignal(
                     index + 1,
-                    places.get(index),
+                    places.apply(index),
                     "cumulative sums",
                     rise ? point.upperSum() : -point.lowerSum(),
                     (rise ? "risen" : "fallen") + " since point " + (point.began() + 1) + ", now near "

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -102,7 +103,7 @@ public final class SeriesStudies {
         return this.<IndividualsLimits>basis(() -> IndividualsChart.phaseOne(x, options.individuals()), Answer::of)
                 .flatMap(basis -> IndividualsChart.chart(basis.limits, x, options.rules())
                         .map(pair -> {
-                            var draft = draft(basis, x.length, places());
+                            var draft = draft(basis, x.length, this::place);
                             if (known == null)
                                 draft.neighbours("the values", basis.limits.neighbours(), options.neighbours());
                             draft.lines("", pair.location().points().get(0));
@@ -122,7 +123,7 @@ public final class SeriesStudies {
                         () -> EwmaChart.phaseOne(x, options.individuals(), options.ewma()),
                         stated -> Answer.of(EwmaLimits.of(stated, options.ewma())))
                 .flatMap(basis -> EwmaChart.chart(basis.limits, x).map(chart -> {
-                    var draft = draft(basis, x.length, places());
+                    var draft = draft(basis, x.length, this::place);
                     sayNeighbours(draft, basis, x);
                     draft.lines("", chart.points().get(x.length - 1));
                     draft.figure("standard deviation", basis.limits.sigma());
@@ -140,7 +141,7 @@ public final class SeriesStudies {
                         () -> Cusum.phaseOne(x, options.individuals(), options.cusum()),
                         stated -> Answer.of(CusumLimits.of(stated, options.cusum())))
                 .flatMap(basis -> Cusum.of(basis.limits, x).map(sums -> {
-                    var draft = draft(basis, x.length, places());
+                    var draft = draft(basis, x.length, this::place);
                     sayNeighbours(draft, basis, x);
                     draft.figure("target", basis.limits.target());
                     draft.figure("slack k", basis.limits.reference());
@@ -174,7 +175,7 @@ public final class SeriesStudies {
                             int values = IntStream.range(0, x.length)
                                     .map(i -> x[i].length)
                                     .sum();
-                            var draft = draft(basis, values, List.copyOf(groups.keySet()));
+                            var draft = draft(basis, values, List.copyOf(groups.keySet())::get);
                             if (options.known() == null)
                                 draft.neighbours("the means", basis.limits.neighbours(), options.neighbours());
                             draft.lines("", pair.location().points().get(x.length - 1));
@@ -205,7 +206,7 @@ public final class SeriesStudies {
                                 "counts take their spread from their rate; state no standard deviation"))
                 .flatMap(basis -> CountChart.chart(basis.limits, counts, amounts, options.rules())
                         .map(chart -> {
-                            var draft = draft(basis, counts.length, places());
+                            var draft = draft(basis, counts.length, this::place);
                             if (basis.phase != null) sayNeighbours(draft, basis.phase, chart);
                             draft.lines("", chart.points().get(counts.length - 1));
                             draft.figure("mean rate", basis.limits.rate());
@@ -275,8 +276,10 @@ public final class SeriesStudies {
                 .flatMap(basis -> HotellingChart.chart(
                                 basis.limits, x, frozen == null ? HotellingLimits.Phase.ONE : HotellingLimits.Phase.TWO)
                         .map(chart -> {
-                            var draft =
-                                    draft(basis, rows.size(), groups == null ? places() : List.copyOf(groups.keySet()));
+                            var draft = draft(
+                                    basis,
+                                    rows.size(),
+                                    groups == null ? this::place : List.copyOf(groups.keySet())::get);
                             if (basis.phase != null) sayNeighbours(draft, basis.phase, groups);
                             draft.figure("upper limit", chart.points().get(0).upper());
                             draft.figure("upper limit for new points", basis.limits.phaseTwoLimit());
@@ -310,7 +313,7 @@ public final class SeriesStudies {
         return fromRows.get().map(phase -> new Basis<>(phase.limits(), phase, phase.said()));
     }
 
-    private Draft draft(Basis<?> basis, int values, List<String> places) {
+    private Draft draft(Basis<?> basis, int values, IntFunction<String> places) {
         var draft = new Draft(kind, values, places, basis.said, new FrozenLimits(kind, basis.limits, List.of()));
         notes.forEach(draft::note);
         var phase = basis.phase;
@@ -333,8 +336,8 @@ public final class SeriesStudies {
         return rows.stream().mapToDouble(row -> row.values().get(column)).toArray();
     }
 
-    private List<String> places() {
-        return rows.stream().map(StudyRow::place).toList();
+    private String place(int row) {
+        return rows.get(row).place();
     }
 
     /** Rows by the name of their subgroup, or so many running; a last one that is not full is left out and named. */

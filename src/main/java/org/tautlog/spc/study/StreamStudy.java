@@ -102,7 +102,11 @@ final class StreamStudy {
                 .map(point -> layout.times.get(point.time()))
                 .toList();
         var draft = new Draft(
-                StudyKind.STREAMS, values, times, basis, new FrozenLimits(StudyKind.STREAMS, limits, layout.streams));
+                StudyKind.STREAMS,
+                values,
+                times::get,
+                basis,
+                new FrozenLimits(StudyKind.STREAMS, limits, layout.streams));
         draft.neighbours("the streams' mean", limits.common().neighbours(), options.neighbours());
         draft.neighbours("a stream's differences from the mean", limits.neighbours(), options.neighbours());
         draft.lines(" of the mean of streams", chart.common().points().get(0));
