@@ -20,7 +20,6 @@ import org.tautlog.spc.chart.ChartPoint;
 import org.tautlog.spc.study.PanelLine;
 import org.tautlog.spc.study.SeriesStudy;
 import org.tautlog.spc.study.StudyPanel;
-import org.tautlog.spc.study.StudySignal;
 
 /** The panels of control charts below each other in one drawing that stands alone: titles, limits and signals in words. */
 public final class SeriesChart {
@@ -29,8 +28,7 @@ public final class SeriesChart {
 
     private static final int WIDTH = 900;
     private static final int HEIGHT = 260;
-    private static final int MOST_LABELS = 8;
-    private static final int MOST_POINTS = 2000;
+    static final int MOST_POINTS = 2000;
     private static final int MOST_DOTS = 1000;
     /** Labels of limits nearer than this share of the scale would lie on each other. */
     private static final double LEAST_APART = 0.07;
@@ -81,6 +79,7 @@ public final class SeriesChart {
                             TITLE);
                     title.setPaint(Ink.TEXT.colour());
                     title.setHorizontalAlignment(HorizontalAlignment.LEFT);
+                    title.setTextAlignment(HorizontalAlignment.LEFT);
                     chart.setTitle(title);
                 }
                 first = false;
@@ -110,7 +109,7 @@ public final class SeriesChart {
             line(plot, line, weight(line, panel, study), n);
         }
         names(plot, panel.lines(), n);
-        signals(plot, panel, study, n);
+        SignalMarks.add(plot, panel, study, n);
         return Plots.chart(plot);
     }
 
@@ -218,48 +217,6 @@ public final class SeriesChart {
             from = i;
         }
         return path;
-    }
-
-    private static void signals(XYPlot plot, StudyPanel panel, SeriesStudy study, double n) {
-        var here = study.signals().stream()
-                .filter(signal -> signal.panel().equals(panel.title()))
-                .toList();
-        XYSeries marks = Plots.series(0);
-        var room = plot.getRangeAxis().getRange();
-        double lift = 0.06 * room.getLength();
-        double centre = panel.lines().get(0).chart().points().get(0).centre();
-        int labels = 0;
-        StudySignal before = null;
-        for (StudySignal signal : here) {
-            double y = room.constrain(signal.value());
-            if (marks.getItemCount() < MOST_POINTS) {
-                marks.add(signal.point(), y);
-            }
-            boolean goesOn = before != null
-                    && before.point() + 1 == signal.point()
-                    && kind(before).equals(kind(signal));
-            before = signal;
-            if (!goesOn && labels++ < MOST_LABELS) {
-                boolean below = y < centre;
-                var words = signal.said()
-                        .replace("above the upper limit", "above")
-                        .replace("below the lower limit", "below");
-                plot.addAnnotation(Plots.text(
-                        signal.point() + " " + words,
-                        signal.point(),
-                        y + (below ? -lift : lift),
-                        words.length() < 8
-                                ? TextAnchor.CENTER
-                                : signal.point() < n * 0.6 ? TextAnchor.CENTER_LEFT : TextAnchor.CENTER_RIGHT,
-                        Ink.SIGNAL));
-            }
-        }
-        Plots.points(plot, marks, PointsRenderer.square());
-    }
-
-    /** What a signal says but for its numbers: of a run of the same only the first is put into words. */
-    private static String kind(StudySignal signal) {
-        return signal.said().replaceAll("[0-9.]+", "");
     }
 
     private static String digits(double value) {
