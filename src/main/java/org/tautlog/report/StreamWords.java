@@ -1,5 +1,6 @@
 package org.tautlog.report;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import org.tautlog.review.shape.ShapeReview;
 import org.tautlog.review.stream.FalseAlarms;
@@ -7,6 +8,7 @@ import org.tautlog.review.stream.LotEffect;
 import org.tautlog.review.stream.OwnShift;
 import org.tautlog.review.stream.ShiftComparison;
 import org.tautlog.review.stream.SpindleCase;
+import org.tautlog.review.stream.StationChart;
 import org.tautlog.spc.Interval;
 import org.tautlog.trace.TraceIdentity;
 
@@ -58,6 +60,23 @@ final class StreamWords {
                 + Figures.of(alarms.expectedOfOne(), 0) + "; of curves beyond their peers' envelope "
                 + shapes.outliers().size() + ", chance about " + Figures.of(shapes.expected(), 1)
                 + ". A signal on one chart is therefore not yet a finding.";
+    }
+
+    /** Whether spindles of a station resemble themselves from engine to engine, and what their common charts make of it. */
+    static String neighbours(List<StationChart> stations) {
+        var alike = stations.stream()
+                .flatMap(station -> station.chart().found().stream()
+                        .map(chart -> chart.limits().neighbours())
+                        .filter(found -> found.allowed() > 0)
+                        .map(found -> station.feature().title()
+                                + (station.station().isEmpty() ? "" : " at station " + station.station()) + " (r "
+                                + Figures.of(found.lagOne(), 2) + ')'))
+                .toList();
+        return "On the stations' charts of all spindles "
+                + (alike.isEmpty()
+                        ? "no spindle's difference from the others resembles the one before beyond chance."
+                        : "a spindle's difference from the others resembles the one before in "
+                                + String.join(", ", alike) + "; sums and runs there are widened for it.");
     }
 
     /** Whether anything changed since an earlier shift, in one sentence. */

@@ -40,7 +40,10 @@ final class StreamsModel {
 
     static void addTo(Map<String, Object> model, ShiftReview review) {
         var peers = review.peers();
-        model.put("falseAlarms", StreamWords.falseAlarms(peers.falseAlarms(), review.shapes()));
+        model.put(
+                "falseAlarms",
+                StreamWords.falseAlarms(peers.falseAlarms(), review.shapes()) + " "
+                        + StreamWords.neighbours(peers.stations()));
         ShapeWords.addTo(model, review);
         model.put("searchedApart", peers.falseAlarms().searched());
         model.put("cases", cases(peers));
