@@ -14,7 +14,7 @@ public final class Row {
     private final Map<String, Object> cells;
 
     Row(Map<String, Object> cells) {
-        this.cells = Map.copyOf(cells);
+        this.cells = cells;
     }
 
     @Nullable Object cell(String name) {

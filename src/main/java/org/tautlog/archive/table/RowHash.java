@@ -28,7 +28,7 @@ import java.util.List;
  */
 public final class RowHash {
     private final MessageDigest digest = sha256();
-    private final ByteBuffer eight = ByteBuffer.allocate(Long.BYTES);
+    private final ByteBuffer pending = ByteBuffer.allocate(1024);
 
     RowHash() {}
 
@@ -46,11 +46,21 @@ public final class RowHash {
     void text(String value) {
         var bytes = value.getBytes(StandardCharsets.UTF_8);
         whole(bytes.length);
-        digest.update(bytes);
+        if (bytes.length > pending.remaining()) {
+            drain();
+        }
+        if (bytes.length > pending.remaining()) {
+            digest.update(bytes);
+        } else {
+            pending.put(bytes);
+        }
     }
 
     void whole(long value) {
-        digest.update(eight.clear().putLong(value).array());
+        if (pending.remaining() < Long.BYTES) {
+            drain();
+        }
+        pending.putLong(value);
     }
 
     void number(double value) {
@@ -58,7 +68,13 @@ public final class RowHash {
     }
 
     String hex() {
+        drain();
         return hex(digest.digest());
+    }
+
+    private void drain() {
+        digest.update(pending.flip());
+        pending.clear();
     }
 
     private static String hex(byte[] bytes) {

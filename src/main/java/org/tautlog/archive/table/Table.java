@@ -2,8 +2,10 @@ package org.tautlog.archive.table;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.duckdb.DuckDBAppender;
@@ -14,21 +16,39 @@ import org.jspecify.annotations.Nullable;
  * {@code batch}, the batch that brought it in, and {@code row_sha256}, see {@link RowHash}.
  *
  * @param <T> what one row holds
- * @param name the table's name; its files are named after it
- * @param columns the columns, in their order in the file
- * @param record makes the record of a row again
  */
-public record Table<T>(String name, List<Column<T>> columns, Function<Row, T> record) {
+public final class Table<T> {
     /** Counts the versions of all tables together; a program reads every version up to its own. */
     public static final int SCHEMA_VERSION = 2;
 
-    public Table {
-        columns = List.copyOf(columns);
+    private final String name;
+    private final List<Column<T>> columns;
+    private final List<Column<T>> byName;
+    private final Map<String, ColumnType> types;
+    private final Function<Row, T> record;
+
+    Table(String name, List<Column<T>> columns, Function<Row, T> record) {
+        this.name = name;
+        this.columns = List.copyOf(columns);
+        this.byName =
+                columns.stream().sorted(Comparator.comparing(Column::name)).toList();
+        this.types = columns.stream().collect(Collectors.toUnmodifiableMap(Column::name, Column::type));
+        this.record = record;
     }
 
     /** {@return every table of an archive} */
     public static List<Table<?>> all() {
         return List.of(TraceTable.table(), JudgementTable.table(), ProblemTable.table());
+    }
+
+    /** {@return the table's name; its files are named after it} */
+    public String name() {
+        return name;
+    }
+
+    /** {@return the columns, in their order in the file} */
+    public List<Column<T>> columns() {
+        return columns;
     }
 
     /** {@return the SQL that makes an empty table of this kind} */
@@ -78,8 +98,7 @@ public record Table<T>(String name, List<Column<T>> columns, Function<Row, T> re
      * @throws SQLException where the store cannot read
      */
     public Row row(ResultSet rows) throws SQLException {
-        var types = columns.stream().collect(Collectors.toMap(Column::name, Column::type));
-        var cells = new HashMap<String, Object>();
+        var cells = new HashMap<String, Object>(2 * columns.size());
         var found = rows.getMetaData();
         for (int i = 1; i <= found.getColumnCount(); i++) {
             var type = types.getOrDefault(found.getColumnName(i), ColumnType.TEXT);
@@ -114,13 +133,13 @@ public record Table<T>(String name, List<Column<T>> columns, Function<Row, T> re
 
     private String hash(Function<Column<T>, @Nullable Object> cells) {
         var hash = new RowHash();
-        columns.stream().sorted((a, b) -> a.name().compareTo(b.name())).forEach(column -> {
+        for (var column : byName) {
             var cell = cells.apply(column);
             if (cell != null) {
                 hash.text(column.name());
                 column.type().feed(hash, cell);
             }
-        });
+        }
         return hash.hex();
     }
 }
