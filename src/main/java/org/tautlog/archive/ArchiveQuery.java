@@ -1,9 +1,8 @@
 package org.tautlog.archive;
 
 import java.io.IOException;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Collection;
 import java.util.List;
 import java.util.function.Consumer;
 import org.tautlog.archive.ledger.LedgerEntry;
@@ -13,6 +12,7 @@ import org.tautlog.archive.table.Kept;
 import org.tautlog.archive.table.KeptJudgement;
 import org.tautlog.archive.table.ProblemTable;
 import org.tautlog.archive.table.TraceTable;
+import org.tautlog.judge.Judgement;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
 import org.tautlog.trace.Trace;
@@ -42,7 +42,7 @@ public final class ArchiveQuery implements AutoCloseable {
      * @throws IOException where the archive cannot be read
      */
     public Outcome<List<Kept<Trace>>> traces(String serial) throws IOException {
-        return rows.all(TraceTable.table(), new Condition().is("serial", serial), OF_ONE_ENGINE, "");
+        return rows.all(TraceTable.table(), new Condition().is("serial", serial), OF_ONE_ENGINE);
     }
 
     /**
@@ -56,8 +56,7 @@ public final class ArchiveQuery implements AutoCloseable {
         return rows.all(
                 JudgementTable.table(),
                 new Condition().is("serial", serial),
-                "time_utc, station, spindle, bolt, attempt, specification_name, specification_version, row_sha256",
-                "");
+                "time_utc, station, spindle, bolt, attempt, specification_name, specification_version, row_sha256");
     }
 
     /**
@@ -69,7 +68,7 @@ public final class ArchiveQuery implements AutoCloseable {
      */
     public Outcome<List<Kept<KeptJudgement>>> judgements(JudgementFilter filter) throws IOException {
         var condition = tightening(filter).isIfGiven("specification_version", filter.specificationVersion());
-        return rows.all(JudgementTable.table(), condition, IN_TIME, "");
+        return rows.all(JudgementTable.table(), condition, IN_TIME);
     }
 
     /**
@@ -80,7 +79,7 @@ public final class ArchiveQuery implements AutoCloseable {
      * @throws IOException where the archive cannot be read
      */
     public Outcome<List<Kept<Trace>>> traces(JudgementFilter filter) throws IOException {
-        return rows.all(TraceTable.table(), tightening(filter), IN_TIME, "");
+        return rows.all(TraceTable.table(), tightening(filter), IN_TIME);
     }
 
     private static Condition tightening(JudgementFilter filter) {
@@ -93,41 +92,16 @@ public final class ArchiveQuery implements AutoCloseable {
     }
 
     /**
-     * Traces of a stream around a moment: the peers of a tightening. Their times are asked for first, without the samples,
-     * so that only the files and row groups that hold them are read whole.
+     * The traces that judgements are of, in one search: those of an engine with its peers, or a part of a shift.
      *
-     * @param station the station
-     * @param spindle the spindle
-     * @param bolt the bolt position; empty for any
-     * @param around the moment
-     * @param mostBefore most traces from before it
-     * @param mostAfter most traces at it and after it
-     * @return the nearest ones, in order of time
+     * @param judgements the judgements
+     * @return their traces in order of time, each once; one that was lost is not among them
      * @throws IOException where the archive cannot be read
      */
-    public Outcome<List<Kept<Trace>>> peers(
-            String station, String spindle, String bolt, OffsetDateTime around, int mostBefore, int mostAfter)
-            throws IOException {
-        var first =
-                rows.lastTime(TraceTable.table(), stream(station, spindle, bolt).before(around), "DESC", mostBefore);
-        var last =
-                rows.lastTime(TraceTable.table(), stream(station, spindle, bolt).from(around), "", mostAfter);
-        var earlier = rows.all(
-                TraceTable.table(),
-                stream(station, spindle, bolt).before(around).fromUtc(first),
-                "time_utc DESC, serial DESC, bolt DESC, attempt DESC, row_sha256 DESC",
-                " LIMIT " + mostBefore);
-        var later = rows.all(
-                TraceTable.table(),
-                stream(station, spindle, bolt).from(around).untilUtc(last),
-                IN_TIME,
-                " LIMIT " + mostAfter);
-        var traces = new ArrayList<>(earlier.value().orElse(List.of()));
-        Collections.reverse(traces);
-        traces.addAll(later.value().orElse(List.of()));
-        var problems = new ArrayList<>(earlier.problems());
-        later.problems().stream().filter(problem -> !problems.contains(problem)).forEach(problems::add);
-        return Outcome.of(List.copyOf(traces), problems);
+    public Outcome<List<Kept<Trace>>> traces(Collection<Judgement> judgements) throws IOException {
+        return judgements.isEmpty()
+                ? Outcome.of(List.of(), List.of())
+                : rows.all(TraceTable.table(), new Condition().ofRecordings(judgements), IN_TIME);
     }
 
     /**
@@ -148,7 +122,7 @@ public final class ArchiveQuery implements AutoCloseable {
      * @throws IOException where the archive cannot be read
      */
     public Outcome<List<Kept<Problem>>> problems() throws IOException {
-        return rows.all(ProblemTable.table(), new Condition(), "batch, file, line, row_sha256", "");
+        return rows.all(ProblemTable.table(), new Condition(), "batch, file, line, row_sha256");
     }
 
     /**
@@ -205,7 +179,7 @@ public final class ArchiveQuery implements AutoCloseable {
      */
     public Outcome<Counts> counts() throws IOException {
         var serials = serials();
-        var snapshot = Snapshot.of(archive);
+        var snapshot = rows.snapshot();
         var batches = snapshot.batches();
         var counts = new Counts(
                 batches.size(),
@@ -227,7 +201,7 @@ public final class ArchiveQuery implements AutoCloseable {
      * @throws IOException where the archive cannot be read
      */
     public Outcome<List<SpecificationUsed>> specifications() throws IOException {
-        return KeptSpecifications.of(Snapshot.of(archive));
+        return KeptSpecifications.of(rows.snapshot());
     }
 
     /**
@@ -237,7 +211,7 @@ public final class ArchiveQuery implements AutoCloseable {
      * @throws IOException where the archive cannot be read
      */
     public Outcome<List<SourceFile>> sources() throws IOException {
-        var snapshot = Snapshot.of(archive);
+        var snapshot = rows.snapshot();
         var sources = snapshot.batches().stream()
                 .flatMap(batch -> batch.manifest().sources().stream())
                 .sorted((a, b) -> a.file().compareTo(b.file()))
@@ -248,10 +222,6 @@ public final class ArchiveQuery implements AutoCloseable {
     @Override
     public void close() throws IOException {
         rows.close();
-    }
-
-    private static Condition stream(String station, String spindle, String bolt) {
-        return new Condition().is("station", station).is("spindle", spindle).isIfGiven("bolt", bolt);
     }
 
     private static int rows(List<Snapshot.Batch> batches, String table) {

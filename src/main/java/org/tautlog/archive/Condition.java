@@ -7,10 +7,14 @@ import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.archive.table.IdentityColumns;
+import org.tautlog.judge.Judgement;
 
 /** A condition on rows: SQL with its values apart, and which files cannot hold any such row. */
 final class Condition {
@@ -20,10 +24,31 @@ final class Condition {
 
     Condition is(String column, String value) {
         if (column.equals("serial")) {
-            mayHold = mayHold.and(file -> file.firstSerial().isEmpty()
-                    || (compare(file.firstSerial(), value) <= 0 && compare(file.lastSerial(), value) >= 0));
+            mayHold = mayHold.and(file -> mayHoldSerial(file, value));
         }
         return term(column + " = ?", value);
+    }
+
+    /** The recordings that judgements are of: times and serials say where to look, places in the exports which they are. */
+    Condition ofRecordings(Collection<Judgement> judgements) {
+        var serials = judgements.stream()
+                .map(one -> one.identity().serial())
+                .distinct()
+                .toList();
+        mayHold = mayHold.and(file -> serials.stream().anyMatch(serial -> mayHoldSerial(file, serial)));
+        terms.add("serial IN (" + places(serials.size(), "?") + ")");
+        values.addAll(serials);
+        var sources = judgements.stream().map(Judgement::source).distinct().toList();
+        terms.add("(source_sha256, source_line) IN (" + places(sources.size(), "(?, ?)") + ")");
+        sources.forEach(source -> values.addAll(List.of(source.sha256(), source.line())));
+        var times = judgements.stream()
+                .map(one -> IdentityColumns.timeUtc(one.identity()))
+                .toList();
+        if (times.stream().allMatch(Optional::isPresent)) {
+            var sorted = times.stream().map(Optional::orElseThrow).sorted().toList();
+            return fromUtc(sorted.get(0)).untilUtc(sorted.get(sorted.size() - 1));
+        }
+        return this;
     }
 
     Condition isIfGiven(String column, String value) {
@@ -31,30 +56,7 @@ final class Condition {
     }
 
     Condition from(@Nullable OffsetDateTime earliest) {
-        if (earliest == null) {
-            return this;
-        }
-        return fromUtc(Optional.of(utc(earliest)));
-    }
-
-    Condition fromUtc(Optional<LocalDateTime> earliest) {
-        if (earliest.isEmpty()) {
-            return this;
-        }
-        var utc = earliest.get();
-        mayHold = mayHold.and(
-                file -> hasTimes(file) && !LocalDateTime.parse(file.lastTime()).isBefore(utc));
-        return term("time_utc >= ?", utc);
-    }
-
-    Condition untilUtc(Optional<LocalDateTime> latest) {
-        if (latest.isEmpty()) {
-            return this;
-        }
-        var utc = latest.get();
-        mayHold = mayHold.and(
-                file -> hasTimes(file) && !LocalDateTime.parse(file.firstTime()).isAfter(utc));
-        return term("time_utc <= ?", utc);
+        return earliest == null ? this : fromUtc(utc(earliest));
     }
 
     Condition before(@Nullable OffsetDateTime tooLate) {
@@ -65,6 +67,18 @@ final class Condition {
         mayHold = mayHold.and(
                 file -> hasTimes(file) && LocalDateTime.parse(file.firstTime()).isBefore(utc));
         return term("time_utc < ?", utc);
+    }
+
+    private Condition fromUtc(LocalDateTime earliest) {
+        mayHold = mayHold.and(
+                file -> hasTimes(file) && !LocalDateTime.parse(file.lastTime()).isBefore(earliest));
+        return term("time_utc >= ?", earliest);
+    }
+
+    private Condition untilUtc(LocalDateTime latest) {
+        mayHold = mayHold.and(
+                file -> hasTimes(file) && !LocalDateTime.parse(file.firstTime()).isAfter(latest));
+        return term("time_utc <= ?", latest);
     }
 
     boolean mayBeIn(Manifest.DataFile file) {
@@ -83,6 +97,15 @@ final class Condition {
         terms.add(sql);
         values.add(value);
         return this;
+    }
+
+    private static String places(int count, String one) {
+        return String.join(", ", Collections.nCopies(count, one));
+    }
+
+    private static boolean mayHoldSerial(Manifest.DataFile file, String serial) {
+        return file.firstSerial().isEmpty()
+                || (compare(file.firstSerial(), serial) <= 0 && compare(file.lastSerial(), serial) >= 0);
     }
 
     private static boolean hasTimes(Manifest.DataFile file) {

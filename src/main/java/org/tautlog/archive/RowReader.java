@@ -3,11 +3,9 @@ package org.tautlog.archive;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.tautlog.archive.table.Kept;
@@ -26,35 +24,25 @@ final class RowReader implements AutoCloseable {
     private static final int MOST_TRIES = 50;
 
     private final ArchiveFolder archive;
+    private final BatchReader batches = new BatchReader();
     private final Engine engine = Engine.ofReader();
 
     RowReader(ArchiveFolder archive) {
         this.archive = archive;
     }
 
-    <T> Outcome<List<Kept<T>>> all(Table<T> table, Condition condition, String order, String limit) throws IOException {
+    /** What the archive holds now. */
+    Snapshot snapshot() throws IOException {
+        return Snapshot.of(archive, batches);
+    }
+
+    <T> Outcome<List<Kept<T>>> all(Table<T> table, Condition condition, String order) throws IOException {
         var answer = answer(table.name(), condition, (files, problems) -> {
             var found = new ArrayList<Kept<T>>();
-            run(table, files, condition, order, limit, found::add, problems);
+            run(table, files, condition, order, found::add, problems);
             return found;
         });
         return Outcome.of(List.copyOf(answer.value().orElse(List.of())), answer.problems());
-    }
-
-    /** The time of the so-manieth row in an order of times, or of the last where there are fewer; none where there is none. */
-    Optional<LocalDateTime> lastTime(Table<?> table, Condition condition, String direction, int rows)
-            throws IOException {
-        var answer = answer(table.name(), condition, (files, problems) -> {
-            var times = new ArrayList<LocalDateTime>();
-            engine.query(
-                    "SELECT time_utc FROM " + Duck.rowsOf(files) + condition.sql() + " ORDER BY time_utc " + direction
-                            + " LIMIT " + rows,
-                    condition.values(),
-                    row -> times.add(row.getTimestamp(1).toLocalDateTime()));
-            return times;
-        });
-        var times = answer.value().orElse(List.of());
-        return times.isEmpty() ? Optional.empty() : Optional.of(times.get(times.size() - 1));
     }
 
     /** Hands rows out as they come; where a merge makes it ask again, none is handed out twice. */
@@ -65,7 +53,6 @@ final class RowReader implements AutoCloseable {
                             table,
                             files,
                             new Condition(),
-                            "",
                             "",
                             kept -> {
                                 if (given.add(kept.batch() + kept.sha256())) {
@@ -101,7 +88,7 @@ final class RowReader implements AutoCloseable {
             throws IOException {
         Set<Path> damaged = new HashSet<>();
         for (int attempt = 0; attempt < MOST_TRIES; attempt++) {
-            var snapshot = Snapshot.of(archive);
+            var snapshot = snapshot();
             var problems = new ArrayList<>(snapshot.problems());
             damaged.forEach(file -> problems.add(damaged(file)));
             var files = files(snapshot, table, condition);
@@ -112,7 +99,7 @@ final class RowReader implements AutoCloseable {
             try {
                 return Outcome.of(question.ask(files, problems), problems);
             } catch (SQLException e) {
-                if (!files(Snapshot.of(archive), table, condition).containsAll(files)) {
+                if (!files(snapshot(), table, condition).containsAll(files)) {
                     continue;
                 }
                 if (!findDamaged(files, damaged)) {
@@ -158,12 +145,11 @@ final class RowReader implements AutoCloseable {
             List<Path> files,
             Condition condition,
             String order,
-            String limit,
             Consumer<Kept<T>> consumer,
             List<Problem> problems)
             throws SQLException, IOException {
-        var sql = "SELECT * FROM " + Duck.rowsOf(files) + condition.sql()
-                + (order.isEmpty() ? "" : " ORDER BY " + order) + limit;
+        var sql =
+                "SELECT * FROM " + Duck.rowsOf(files) + condition.sql() + (order.isEmpty() ? "" : " ORDER BY " + order);
         engine.query(sql, condition.values(), result -> {
             var row = table.row(result);
             Kept<T> kept;

@@ -44,14 +44,18 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
     }
 
     static Snapshot of(ArchiveFolder folder) throws IOException {
+        return of(folder, new BatchReader());
+    }
+
+    static Snapshot of(ArchiveFolder folder, BatchReader reader) throws IOException {
         var names = Disk.list(folder.batches());
-        var seen = look(folder, names);
+        var seen = look(folder, names, reader);
         for (int looks = 1; looks < MOST_LOOKS && !seen.problems.isEmpty(); looks++) {
             if (sameStill(folder, names, seen.ledger)) {
                 return seen;
             }
             names = Disk.list(folder.batches());
-            seen = look(folder, names);
+            seen = look(folder, names, reader);
         }
         return seen;
     }
@@ -61,7 +65,7 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
                 && Disk.list(folder.batches()).equals(names);
     }
 
-    private static Snapshot look(ArchiveFolder folder, List<Path> names) throws IOException {
+    private static Snapshot look(ArchiveFolder folder, List<Path> names, BatchReader reader) throws IOException {
         var problems = new ArrayList<Problem>();
         var present = new ArrayList<Batch>();
         var whole = new ArrayList<Batch>();
@@ -71,8 +75,7 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
                 continue;
             }
             try {
-                var json = Files.readAllBytes(path.resolve(Manifest.FILE_NAME));
-                var batch = new Batch(path, Disk.sha256(json), Manifest.parse(json));
+                var batch = reader.read(path);
                 present.add(batch);
                 var wrong = wrongAtFirstSight(batch);
                 if (wrong.isEmpty()) {

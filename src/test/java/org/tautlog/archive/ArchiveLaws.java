@@ -70,6 +70,48 @@ class ArchiveLaws {
         }
     }
 
+    /** Batches overlap in time and in serials here, and some tightenings have no time. */
+    @Property(tries = 8)
+    void the_traces_of_judgements_are_those_that_a_plain_look_at_every_trace_finds(
+            @ForAll("traces") @Size(min = 3, max = 24) List<Trace> traces, @ForAll long choice) throws IOException {
+        var folder = Files.createTempDirectory("archive");
+        try {
+            var archive = Archive.create(folder);
+            var chosen = new ArrayList<Judgement>();
+            for (int batch = 0; batch < 3; batch++) {
+                try (var importer = archive.importer(STAMP, SPECIFICATION)) {
+                    var file = Tightenings.file("file-" + batch);
+                    importer.source(file);
+                    for (int i = batch; i < traces.size(); i += 3) {
+                        var source = new Source(file.file(), 1 + i, file.sha256());
+                        var trace = new Trace(
+                                traces.get(i).identity(), source, traces.get(i).curve());
+                        importer.trace(trace);
+                        if ((choice >> i & 1) == 1) {
+                            chosen.add(Tightenings.judgement(trace, SPECIFICATION));
+                        }
+                    }
+                    importer.commit();
+                }
+            }
+            var expected = new HashSet<Trace>();
+            try (var query = archive.query()) {
+                query.everyTrace(kept -> {
+                    if (chosen.stream()
+                            .anyMatch(one -> one.source().equals(kept.value().source()))) {
+                        expected.add(kept.value());
+                    }
+                });
+                var found = query.traces(chosen).value().orElseThrow();
+                assertEquals(chosen.size(), found.size());
+                assertEquals(
+                        expected, new HashSet<>(found.stream().map(Kept::value).toList()));
+            }
+        } finally {
+            Disk.delete(folder);
+        }
+    }
+
     @Property(tries = 8)
     void a_judgement_comes_back_as_it_went_in(@ForAll("judgements") @Size(min = 1, max = 12) List<Judgement> judgements)
             throws IOException {

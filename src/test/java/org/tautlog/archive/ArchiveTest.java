@@ -19,9 +19,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tautlog.archive.table.Kept;
+import org.tautlog.archive.table.KeptJudgement;
+import org.tautlog.judge.Judgement;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
+import org.tautlog.trace.Trace;
 
 /** What goes into an archive comes out of it, once, and is found by serial, stream and time. */
 class ArchiveTest {
@@ -111,16 +114,24 @@ class ArchiveTest {
     }
 
     @Test
-    void peers_are_the_nearest_of_the_same_stream_before_and_after() throws IOException {
+    void the_traces_of_judgements_come_in_one_search_wherever_their_batches_lie() throws IOException {
         var archive = Archive.create(folder);
         take(archive, "monday.csv", 0, 10);
+        take(archive, "tuesday.csv", 10, 10);
         try (var query = archive.query()) {
-            var around = SHIFT_START.plusMinutes(5).plusSeconds(3);
-            var peers =
-                    values(query.peers("S40", "4", "3", around, 2, 3).value().orElseThrow());
+            var wanted = values(query.judgements(JudgementFilter.everything())
+                            .value()
+                            .orElseThrow())
+                    .stream()
+                    .map(KeptJudgement::judgement)
+                    .filter(one -> one.identity().bolt().equals("3")
+                            && !one.identity().serial().equals("FW-000012"))
+                    .toList();
+            var found = values(query.traces(wanted).value().orElseThrow());
             assertEquals(
-                    List.of("FW-000003", "FW-000004", "FW-000005", "FW-000006", "FW-000007"),
-                    peers.stream().map(trace -> trace.identity().serial()).toList());
+                    wanted.stream().map(Judgement::identity).toList(),
+                    found.stream().map(Trace::identity).toList());
+            assertEquals(List.of(), query.traces(List.of()).value().orElseThrow());
         }
     }
 

@@ -3,7 +3,13 @@ package org.tautlog.archive;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
+import org.tautlog.intake.specification.SpecificationFile;
+import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.problem.Outcome;
+import org.tautlog.review.evidence.DossierReader;
 
 /**
  * How long the questions of a dossier and of a shift take in an archive that {@link MillionTightenings} filled; no test,
@@ -23,21 +29,14 @@ final class ArchiveTimes {
         var from = OffsetDateTime.parse(args[2]);
         var before = OffsetDateTime.parse(args[3]);
         for (int round = 1; round <= 3; round++) {
+            System.out.println("round " + round);
             try (var query = Archive.open(Path.of(args[0])).query()) {
-                System.out.println("round " + round);
+                time("all of a dossier", () -> dossier(query, args[1]));
+            }
+            try (var query = Archive.open(Path.of(args[0])).query()) {
+                time("specifications", () -> rows(query.specifications()));
                 time("judgements of a serial", () -> rows(query.judgements(args[1])));
                 time("traces of a serial", () -> rows(query.traces(args[1])));
-                var trace = query.traces(args[1]).value().orElseThrow().get(0).value();
-                var at = trace.identity();
-                time(
-                        "peers of one tightening",
-                        () -> rows(query.peers(
-                                at.station(),
-                                at.spindle(),
-                                at.bolt(),
-                                java.util.Objects.requireNonNull(at.time()),
-                                30,
-                                30)));
                 time("decisions of a serial", () -> rows(query.decisions(args[1])));
                 time(
                         "judgements of a shift",
@@ -48,7 +47,22 @@ final class ArchiveTimes {
                 Locale.ROOT, "heap in use %d MB%n", Runtime.getRuntime().totalMemory() / 1_000_000);
     }
 
-    private static int rows(org.tautlog.problem.Outcome<? extends java.util.List<?>> outcome) {
+    /** As the command asks for it; the number is that of the engine's recordings. */
+    private static int dossier(ArchiveQuery query, String serial) throws IOException {
+        var used = query.specifications().value().orElseThrow();
+        var readable = new HashMap<String, JointSpecification>();
+        for (var one : used) {
+            readable.put(
+                    one.sha256(),
+                    SpecificationFile.read(one.text(), one.name()).value().orElseThrow());
+        }
+        return DossierReader.read(query, used, readable, serial)
+                .orElseThrow()
+                .tightenings()
+                .size();
+    }
+
+    private static int rows(Outcome<? extends List<?>> outcome) {
         return outcome.value().orElseThrow().size();
     }
 

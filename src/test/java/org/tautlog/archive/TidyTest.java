@@ -2,7 +2,6 @@ package org.tautlog.archive;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.tautlog.archive.Tightenings.SHIFT_START;
 import static org.tautlog.archive.Tightenings.STAMP;
 import static org.tautlog.archive.Tightenings.specification;
 import static org.tautlog.archive.Tightenings.take;
@@ -165,7 +164,9 @@ class TidyTest {
                 answers.add(query.decisions(serial));
             }
             answers.add(query.judgements(JudgementFilter.everything()));
-            answers.add(query.peers("S40", "2", "1", SHIFT_START.plusMinutes(3), 2, 2));
+            answers.add(query.traces(query.judgements("FW-000003").value().orElseThrow().stream()
+                    .map(kept -> kept.value().judgement())
+                    .toList()));
             answers.add(query.nearestSerials("FW-00003", 3));
             answers.add(query.problems());
             answers.add(query.sources());

@@ -5,13 +5,14 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.trace.Source;
 import org.tautlog.trace.TraceIdentity;
 
 /** What a tightening is of and where it was read: the same columns in traces and judgements. */
-final class IdentityColumns {
+public final class IdentityColumns {
     private static final int LATEST_YEAR = 9999;
 
     private IdentityColumns() {}
@@ -27,7 +28,7 @@ final class IdentityColumns {
                 new Column<>(
                         "time_utc",
                         ColumnType.MOMENT,
-                        row -> utc(identity.apply(row).time())),
+                        row -> timeUtc(identity.apply(row)).orElse(null)),
                 Column.text("bolt_lot", row -> identity.apply(row).boltLot()),
                 Column.text("source_file", row -> source.apply(row).file()),
                 Column.whole("source_line", row -> source.apply(row).line()),
@@ -54,11 +55,19 @@ final class IdentityColumns {
         return time == null ? null : time.toString();
     }
 
-    /** Times beyond what every reader of Parquet holds stay in their text alone. */
-    private static @Nullable LocalDateTime utc(@Nullable OffsetDateTime time) {
-        if (time == null || time.getYear() < 1 || time.getYear() >= LATEST_YEAR) {
-            return null;
-        }
-        return time.withOffsetSameInstant(ZoneOffset.UTC).toLocalDateTime().truncatedTo(ChronoUnit.MICROS);
+    /**
+     * The moment by which a tightening is found.
+     *
+     * @param identity whose it is
+     * @return its time in UTC to the microsecond; empty without one, and where it lies beyond what every reader of Parquet
+     *     holds, so that it stays in its text alone
+     */
+    public static Optional<LocalDateTime> timeUtc(TraceIdentity identity) {
+        var time = identity.time();
+        return time == null || time.getYear() < 1 || time.getYear() >= LATEST_YEAR
+                ? Optional.empty()
+                : Optional.of(time.withOffsetSameInstant(ZoneOffset.UTC)
+                        .toLocalDateTime()
+                        .truncatedTo(ChronoUnit.MICROS));
     }
 }

@@ -4,7 +4,7 @@
  *
  * <p>Public types in reading order: {@link org.tautlog.archive.table.TraceTable},
  * {@link org.tautlog.archive.table.JudgementTable}, {@link org.tautlog.archive.table.ProblemTable},
- * {@link org.tautlog.archive.table.Table}, {@link org.tautlog.archive.table.Column},
+ * {@link org.tautlog.archive.table.IdentityColumns}, {@link org.tautlog.archive.table.Table}, {@link org.tautlog.archive.table.Column},
  * {@link org.tautlog.archive.table.ColumnType}, {@link org.tautlog.archive.table.Row},
  * {@link org.tautlog.archive.table.RowHash}, {@link org.tautlog.archive.table.Kept},
  * {@link org.tautlog.archive.table.KeptJudgement}.

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -109,26 +109,34 @@ public final class DossierReader {
 
     private Map<Place, List<EngineTightening>> tightenings(
             List<Judgement> own, List<Judgement> others, List<Kept<KeptJudgement>> kept) throws IOException {
-        var curves = new LinkedHashMap<Source, Curve>();
-        if (!own.isEmpty()) {
-            all(query.traces(own.get(0).identity().serial()))
-                    .forEach(trace ->
-                            curves.put(trace.value().source(), trace.value().curve()));
-        }
         var places = new TreeMap<Place, List<EngineTightening>>(BY_PLACE);
         expected(others).forEach(place -> places.put(place, new ArrayList<>()));
         var inOrder = new ArrayList<>(own);
         inOrder.sort(Comparator.<Judgement, Place>comparing(one -> Place.of(one.identity()), BY_PLACE)
                 .thenComparingInt(one -> one.identity().attempt()));
-        var peers = new NearPeers(query, others, specification(kept).method());
+        var peers = inOrder.stream().map(one -> NearPeers.of(one, others)).toList();
+        var curves = curves(own, peers);
+        var method = specification(kept).method();
         int rank = 1;
-        for (var judgement : inOrder) {
-            var curve = curves.get(judgement.source());
-            var listed = curve == null ? null : peers.listed(rank++, judgement, curve, problems);
+        for (int i = 0; i < inOrder.size(); i++) {
+            var judgement = inOrder.get(i);
+            var listed = peers.get(i).listed(rank, judgement, curves, method).orElse(null);
+            rank += listed == null ? 0 : 1;
             places.computeIfAbsent(Place.of(judgement.identity()), place -> new ArrayList<>())
                     .add(new EngineTightening(judgement, said(judgement, kept), listed));
         }
         return places;
+    }
+
+    /** The curves of the engine and of its peers, in one search. */
+    private Map<Source, Curve> curves(List<Judgement> own, List<NearPeers> peers) throws IOException {
+        var wanted = new LinkedHashSet<>(own);
+        peers.forEach(near -> wanted.addAll(near.learned()));
+        var curves = new HashMap<Source, Curve>();
+        all(query.traces(wanted))
+                .forEach(trace ->
+                        curves.put(trace.value().source(), trace.value().curve()));
+        return curves;
     }
 
     private List<Said> said(Judgement judgement, List<Kept<KeptJudgement>> kept) {
