@@ -67,34 +67,20 @@ public final class ArchiveQuery implements AutoCloseable {
      * @throws IOException where the archive cannot be read
      */
     public Outcome<List<Kept<KeptJudgement>>> judgements(JudgementFilter filter) throws IOException {
-        var condition = tightening(filter).isIfGiven("specification_version", filter.specificationVersion());
-        return rows.all(JudgementTable.table(), condition, IN_TIME);
-    }
-
-    /**
-     * The traces that such judgements were made from, samples and all; by which specification makes no difference.
-     *
-     * @param filter which are wanted; all of them are held in memory
-     * @return the traces in order of time
-     * @throws IOException where the archive cannot be read
-     */
-    public Outcome<List<Kept<Trace>>> traces(JudgementFilter filter) throws IOException {
-        return rows.all(TraceTable.table(), tightening(filter), IN_TIME);
-    }
-
-    private static Condition tightening(JudgementFilter filter) {
-        return new Condition()
+        var condition = new Condition()
                 .isIfGiven("station", filter.station())
                 .isIfGiven("spindle", filter.spindle())
                 .isIfGiven("bolt", filter.bolt())
+                .isIfGiven("specification_version", filter.specificationVersion())
                 .from(filter.from())
                 .before(filter.before());
+        return rows.all(JudgementTable.table(), condition, IN_TIME);
     }
 
     /**
      * The traces that judgements are of, in one search: those of an engine with its peers, or a part of a shift.
      *
-     * @param judgements the judgements
+     * @param judgements the judgements; the traces of all of them are held in memory
      * @return their traces in order of time, each once; one that was lost is not among them
      * @throws IOException where the archive cannot be read
      */

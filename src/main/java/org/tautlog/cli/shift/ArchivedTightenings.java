@@ -2,12 +2,10 @@ package org.tautlog.cli.shift;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.tautlog.archive.ArchiveQuery;
@@ -24,26 +22,19 @@ import org.tautlog.review.ImportRecord;
 import org.tautlog.review.evidence.StandingJudgements;
 import org.tautlog.trace.Curve;
 import org.tautlog.trace.Source;
-import org.tautlog.trace.TraceIdentity;
 
 /** Judgements that an archive kept, by the specification that judged last among them, each with its curve. */
 final class ArchivedTightenings {
     private static final int AT_ONCE = 400;
 
     private final ArchiveQuery query;
-    private final JudgementFilter filter;
     private final JointSpecification specification;
     private final List<Judgement> judgements;
     private final Set<Problem> problems = new LinkedHashSet<>();
 
     private ArchivedTightenings(
-            ArchiveQuery query,
-            JudgementFilter filter,
-            JointSpecification specification,
-            List<Judgement> judgements,
-            List<Problem> problems) {
+            ArchiveQuery query, JointSpecification specification, List<Judgement> judgements, List<Problem> problems) {
         this.query = query;
-        this.filter = filter;
         this.specification = specification;
         this.judgements = judgements;
         this.problems.addAll(problems);
@@ -60,7 +51,7 @@ final class ArchivedTightenings {
             throw new IOException("the archive does not hold the specification that judged as it was; verify it");
         }
         return new ArchivedTightenings(
-                query, filter, specification, StandingJudgements.of(kept, specifications.used()), found.problems());
+                query, specification, StandingJudgements.of(kept, specifications.used()), found.problems());
     }
 
     JointSpecification specification() {
@@ -70,12 +61,13 @@ final class ArchivedTightenings {
     /** Hands out each in order of time; the curves of so many are held at a time. */
     ImportRecord each(Judging.Sink sink) throws IOException {
         int kept = 0;
-        for (int from = 0, to; from < judgements.size(); from = to) {
-            to = end(from);
-            var stretch = judgements.subList(from, to);
-            var curves = curves(
-                    stretch.get(0).identity(), stretch.get(stretch.size() - 1).identity());
-            for (var judgement : stretch) {
+        for (int from = 0; from < judgements.size(); from += AT_ONCE) {
+            var some = judgements.subList(from, Math.min(from + AT_ONCE, judgements.size()));
+            var curves = new HashMap<Source, Curve>();
+            all(query.traces(some))
+                    .forEach(trace ->
+                            curves.put(trace.value().source(), trace.value().curve()));
+            for (var judgement : some) {
                 var curve = curves.get(judgement.source());
                 if (curve != null) {
                     sink.accept(judgement, curve);
@@ -84,34 +76,6 @@ final class ArchivedTightenings {
             }
         }
         return account(kept);
-    }
-
-    /** Past the last one that one question finds together: of one engine, where there are no times. */
-    private int end(int from) {
-        int to = from + 1;
-        while (to < judgements.size() && to < from + AT_ONCE && alike(from, to)) {
-            to++;
-        }
-        return to;
-    }
-
-    private boolean alike(int a, int b) {
-        var one = judgements.get(a).identity();
-        var other = judgements.get(b).identity();
-        return one.time() == null ? other.time() == null && one.serial().equals(other.serial()) : other.time() != null;
-    }
-
-    private Map<Source, Curve> curves(TraceIdentity first, TraceIdentity last) throws IOException {
-        var from = first.time();
-        var to = last.time();
-        var traces = from == null || to == null
-                ? query.traces(first.serial())
-                : query.traces(filter.between(from, to.plus(1, ChronoUnit.MICROS)));
-        var curves = new HashMap<Source, Curve>();
-        all(traces)
-                .forEach(trace ->
-                        curves.put(trace.value().source(), trace.value().curve()));
-        return curves;
     }
 
     private ImportRecord account(int kept) throws IOException {
