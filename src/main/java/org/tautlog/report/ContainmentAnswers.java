@@ -127,8 +127,8 @@ public final class ContainmentAnswers {
         return lot.outside() == 0
                 ? inside + ", none elsewhere."
                 : inside + ", " + lot.outside() + " elsewhere (" + String.join(", ", lot.stationsOutside()) + "), on "
-                        + Figures.count(lot.enginesOutside(), "engine that is", "engines that are")
-                        + " not held. If the cause is the bolts, contain the lot.";
+                        + Figures.count(lot.enginesOutside(), "engine", "engines")
+                        + " outside this bracket. If the cause is the bolts, contain the lot.";
     }
 
     private static String words(TraceIdentity identity) {

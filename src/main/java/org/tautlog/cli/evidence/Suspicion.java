@@ -14,6 +14,7 @@ import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
+import org.tautlog.review.evidence.BoltLots;
 import org.tautlog.review.evidence.Bracketing;
 import org.tautlog.review.evidence.Containment;
 import picocli.CommandLine.Option;
@@ -75,25 +76,39 @@ final class Suspicion {
             throw Refusal.wrongUse("--clock-margin is " + clockMargin + "; clocks differ by 0 minutes or more");
         }
         var bracketing = new Bracketing(standing, Duration.ofMinutes(clockMargin));
+        var lots = new BoltLots(standing, Duration.ofMinutes(clockMargin));
         if (!lot.isEmpty()) {
-            return bracketing.lot(lot).stream().toList();
+            return lots.of(lot).stream().toList();
         }
         if (!finding.isEmpty()) {
             var code = code();
-            return bracketing.streamsWith(code).stream()
+            var brackets = bracketing.streamsWith(code).stream()
                     .flatMap(stream -> bracketing.around(stream, code, one -> Bracketing.shows(one, code)).stream())
                     .toList();
+            return joined(brackets, lots.lotsWith(code, brackets));
         }
-        return serial.isEmpty() ? aroundMoment(standing, bracketing) : ofEngine(standing, bracketing);
+        return serial.isEmpty() ? aroundMoment(standing, bracketing) : ofEngine(standing, bracketing, lots);
     }
 
-    private List<Containment> ofEngine(List<Judgement> standing, Bracketing bracketing) {
-        return standing.stream()
+    private static List<Containment> joined(List<Containment> brackets, List<Containment> lots) {
+        return Stream.concat(brackets.stream(), lots.stream()).toList();
+    }
+
+    private List<Containment> ofEngine(List<Judgement> standing, Bracketing bracketing, BoltLots lots) {
+        var suspects = standing.stream()
                 .filter(one -> one.identity().serial().equals(serial))
                 .filter(one -> bolt.isEmpty() || one.identity().bolt().equals(bolt))
                 .filter(one -> one.verdict() != Verdict.CONFORMING || !bolt.isEmpty())
+                .toList();
+        var brackets = suspects.stream()
                 .flatMap(one -> bracketing.around(stream(one), cause(one).orElse(null), one::equals).stream())
                 .toList();
+        var followed = suspects.stream()
+                .flatMap(one -> cause(one).stream())
+                .distinct()
+                .flatMap(code -> lots.lotsWith(code, brackets).stream())
+                .toList();
+        return joined(brackets, followed);
     }
 
     private List<Containment> aroundMoment(List<Judgement> standing, Bracketing bracketing) {
@@ -137,7 +152,6 @@ final class Suspicion {
     }
 
     private static org.tautlog.review.stream.Stream stream(Judgement judgement) {
-        return new org.tautlog.review.stream.Stream(
-                judgement.identity().station(), judgement.identity().spindle());
+        return org.tautlog.review.stream.Stream.of(judgement.identity());
     }
 }

@@ -5,14 +5,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
@@ -89,24 +85,7 @@ public final class Bracketing {
                 contained,
                 there.size(),
                 clockMargin,
-                lots(contained)));
-    }
-
-    /**
-     * Every tightening with a bolt of one lot; a lot has no bracket.
-     *
-     * @param lot the lot
-     * @return what is in; empty where the archive has no bolt of it
-     */
-    public Optional<Containment> lot(String lot) {
-        var contained = all.stream()
-                .filter(one -> one.identity().boltLot().equals(lot))
-                .map(one -> new Contained(one.identity().serial(), Contained.Reason.OF_THE_LOT, one))
-                .toList();
-        return contained.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Containment(
-                        "lot " + lot, "", null, null, null, contained, contained.size(), clockMargin, List.of()));
+                new BoltLots(all, clockMargin).met(contained)));
     }
 
     /**
@@ -181,40 +160,6 @@ public final class Bracketing {
         return first;
     }
 
-    private List<LotReach> lots(List<Contained> contained) {
-        var inside = new LinkedHashSet<Judgement>();
-        contained.forEach(one -> one.judgement().ifPresent(inside::add));
-        var held = contained.stream().map(Contained::serial).collect(Collectors.toSet());
-        var byLot = inside.stream()
-                .map(one -> one.identity().boltLot())
-                .filter(lot -> !lot.isEmpty())
-                .collect(Collectors.groupingBy(lot -> lot, TreeMap::new, Collectors.counting()));
-        return byLot.entrySet().stream()
-                .map(lot -> reach(lot.getKey(), lot.getValue().intValue(), inside, held))
-                .sorted(Comparator.comparingInt(LotReach::inside).reversed())
-                .toList();
-    }
-
-    private LotReach reach(String lot, int met, Set<Judgement> inside, Set<String> held) {
-        var outside = all.stream()
-                .filter(one -> one.identity().boltLot().equals(lot) && !inside.contains(one))
-                .toList();
-        return new LotReach(
-                lot,
-                met,
-                outside.size(),
-                (int) outside.stream()
-                        .map(one -> one.identity().serial())
-                        .filter(serial -> !held.contains(serial))
-                        .distinct()
-                        .count(),
-                outside.stream()
-                        .map(one -> one.identity().station())
-                        .distinct()
-                        .sorted()
-                        .toList());
-    }
-
     /** The surest change whose bounds reach into the stretch from last known good to the first suspect. */
     private static Optional<Move> change(List<Judgement> there, int good, int suspect) {
         var charts = StreamCharts.of(there);
@@ -259,7 +204,7 @@ public final class Bracketing {
     }
 
     private static Stream of(Judgement judgement) {
-        return new Stream(judgement.identity().station(), judgement.identity().spindle());
+        return Stream.of(judgement.identity());
     }
 
     private static Instant when(Judgement judgement) {

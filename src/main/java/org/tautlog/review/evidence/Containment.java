@@ -14,7 +14,7 @@ import org.tautlog.trace.TraceIdentity;
  * <p>The bracket runs from the last of {@value #GOOD_RUN} conforming tightenings in a row before the suspects to the first
  * of as many after them, on the same spindle; both ends are outside. Where a level moved there, the bracket begins before
  * the earliest tightening at which it may have moved. Where clocks may differ, both ends then lie that much further out.
- * Source: common practice, no source.
+ * A lot that the cause goes with is a place of its own, without a bracket. Source: common practice, no source.
  *
  * @param place the spindle in words, or the lot
  * @param cause the finding in words; empty where any tightening that does not conform counts

@@ -9,7 +9,8 @@
  * {@link org.tautlog.review.evidence.EngineTightening}, {@link org.tautlog.review.evidence.Said},
  * {@link org.tautlog.review.evidence.SameCause}, {@link org.tautlog.review.evidence.Surroundings};
  * {@link org.tautlog.review.evidence.SpecificationComparison}, {@link org.tautlog.review.evidence.VerdictChange};
- * {@link org.tautlog.review.evidence.Bracketing}, {@link org.tautlog.review.evidence.Containment},
+ * {@link org.tautlog.review.evidence.Bracketing},
+ * {@link org.tautlog.review.evidence.BoltLots}, {@link org.tautlog.review.evidence.Containment},
  * {@link org.tautlog.review.evidence.Contained}, {@link org.tautlog.review.evidence.LotReach}.
  *
  * <p>May import: review, archive, judge, signature, spc, joint, trace, problem. Refuses to: format, alter a verdict, call

@@ -3,6 +3,9 @@ package org.tautlog.review.evidence;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
+import org.tautlog.joint.window.Consequence;
+import org.tautlog.joint.window.FindingCode;
+import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
 import org.tautlog.review.MadeShift;
@@ -47,5 +50,30 @@ final class EvidenceMade {
                         signature.marks()),
                 verdict,
                 List.of());
+    }
+
+    /** The same at another place, with a bolt of another lot. */
+    static Judgement conforming(Judgement like, String station, String lot) {
+        return moved(like, station, like.identity().spindle(), lot, Verdict.CONFORMING, List.of());
+    }
+
+    /** The same at another place, with a bolt of another lot and a finding that does not conform. */
+    static Judgement showing(Judgement like, String station, String spindle, String lot, FindingCode code) {
+        var finding = new Finding(code, Consequence.NONCONFORMING, null, null, "", code.title());
+        return moved(like, station, spindle, lot, Verdict.NONCONFORMING, List.of(finding));
+    }
+
+    private static Judgement moved(
+            Judgement like, String station, String spindle, String lot, Verdict verdict, List<Finding> findings) {
+        var identity = like.identity();
+        return new Judgement(
+                new TraceIdentity(
+                        identity.serial(), station, spindle, identity.bolt(), identity.attempt(), identity.time(), lot),
+                like.source(),
+                like.specificationName(),
+                like.specificationVersion(),
+                like.signature(),
+                verdict,
+                findings);
     }
 }
