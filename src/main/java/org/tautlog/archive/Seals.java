@@ -46,7 +46,7 @@ final class Seals {
 
     /** Throws where the text is not that of a seal. */
     static SealCheck check(Path text, Ledger.Reading ledger, @Nullable PublicKey key) throws IOException {
-        var seal = Seal.parse(Files.readString(text, StandardCharsets.UTF_8));
+        var seal = Seal.parse(new String(Files.readAllBytes(text), StandardCharsets.UTF_8));
         boolean onChain = seal.entries() == 0
                 || (seal.entries() <= ledger.entries().size()
                         && ledger.entries().get(seal.entries() - 1).sha256().equals(seal.head()));

@@ -12,10 +12,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.KeyPair;
 import java.security.KeyPairGenerator;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tautlog.archive.SealCheck.Signed;
 import org.tautlog.archive.ledger.Decision;
 import org.tautlog.archive.ledger.DecisionAction;
@@ -70,6 +73,27 @@ class SealTest {
         assertFalse(archive.verify(keys.getPublic(), List.of()).isWhole());
         Files.writeString(seal, "entries: 1\n");
         assertFalse(archive.verify().isWhole());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"txt", "sig"})
+    void a_flipped_bit_in_a_seal_or_its_signature_is_found_wherever_it_is(String ending) throws IOException {
+        var text = archive.seal(keys.getPrivate(), "Q. Auditor", STAMP);
+        var file = text.resolveSibling(text.getFileName().toString().replace("txt", ending));
+        var bytes = Files.readAllBytes(file);
+        var missed = new ArrayList<Integer>();
+        for (int place = 0; place < bytes.length; place += 5) {
+            int bit = place % 2 == 0 ? 1 : 0x80;
+            bytes[place] ^= (byte) bit;
+            Files.write(file, bytes);
+            if (archive.verify(keys.getPublic(), List.of()).isWhole()) {
+                missed.add(place);
+            }
+            bytes[place] ^= (byte) bit;
+        }
+        assertEquals(List.of(), missed, "flips that were not found");
+        Files.write(file, bytes);
+        assertTrue(archive.verify(keys.getPublic(), List.of()).isWhole());
     }
 
     @Test

@@ -91,15 +91,17 @@ class VerifyTest {
                 .orElseThrow();
         var bytes = Files.readAllBytes(file);
         int missed = 0;
-        for (int place = 0; place < bytes.length; place += Math.max(1, bytes.length / 4)) {
-            bytes[place] ^= 1;
-            Files.write(file, bytes);
-            var verification = archive.verify();
-            missed += verification.isWhole()
-                            || !names(verification, batch.getFileName().toString())
-                    ? 1
-                    : 0;
-            bytes[place] ^= 1;
+        for (byte bit : new byte[] {1, (byte) 0x80}) {
+            for (int place = 0; place < bytes.length; place += Math.max(1, bytes.length / 4)) {
+                bytes[place] ^= bit;
+                Files.write(file, bytes);
+                var verification = archive.verify();
+                missed += verification.isWhole()
+                                || !names(verification, batch.getFileName().toString())
+                        ? 1
+                        : 0;
+                bytes[place] ^= bit;
+            }
         }
         assertEquals(0, missed, "flips that were not found");
         Files.write(file, bytes);
@@ -112,10 +114,11 @@ class VerifyTest {
         var bytes = Files.readAllBytes(file);
         int missed = 0;
         for (int place = 0; place < bytes.length - 1; place += 41) {
-            bytes[place] ^= 1;
+            byte bit = (byte) (place % 2 == 0 ? 1 : 0x80);
+            bytes[place] ^= bit;
             Files.write(file, bytes);
             missed += archive.verify().isWhole() ? 1 : 0;
-            bytes[place] ^= 1;
+            bytes[place] ^= bit;
         }
         assertEquals(0, missed, "flips that were not found");
     }
