@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Several readers and writers work at once, in one process and in several. */
 class ManyAtOnceTest {
     private static final int FILES = 3;
+    private static final int READERS = 10;
 
     @TempDir
     Path folder;
@@ -72,6 +74,48 @@ class ManyAtOnceTest {
         }
         assertEquals(List.of(), archive.verify().problems());
         assertEquals(List.of(), Disk.list(folder.resolve("staging")));
+    }
+
+    @Test
+    void ten_readers_beside_a_writer_see_whole_imports_and_never_fewer() throws Exception {
+        var archive = Archive.create(folder);
+        take(archive, "file-0", 0, 1);
+        var writing = new AtomicBoolean(true);
+        var pool = Executors.newFixedThreadPool(READERS);
+        Callable<Integer> reader = () -> {
+            int looks = 0;
+            int before = 0;
+            do {
+                try (var query = Archive.open(folder).query()) {
+                    var found = query.judgements(JudgementFilter.everything());
+                    int now = found.value().orElseThrow().size();
+                    assertEquals(List.of(), found.problems());
+                    assertEquals(
+                            8, query.traces("FW-000000").value().orElseThrow().size());
+                    assertTrue(now >= before && now % 8 == 0, now + " judgements after " + before);
+                    before = now;
+                    looks++;
+                }
+            } while (writing.get());
+            return looks;
+        };
+        try {
+            var readers = IntStream.range(0, READERS)
+                    .mapToObj(i -> pool.submit(reader))
+                    .toList();
+            for (int file = 1; file <= FILES; file++) {
+                take(archive, "file-" + file, file, 1);
+            }
+            archive.tidy(Tightenings.STAMP);
+            writing.set(false);
+            for (var one : readers) {
+                assertTrue(one.get() > 0, "a reader that never looked");
+            }
+        } finally {
+            writing.set(false);
+            pool.shutdown();
+        }
+        assertEquals(List.of(), archive.verify().problems());
     }
 
     @Test

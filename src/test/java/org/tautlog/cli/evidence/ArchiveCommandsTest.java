@@ -11,12 +11,23 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.KeyPairGenerator;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.Base64;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tautlog.archive.Archive;
+import org.tautlog.archive.SourceFile;
+import org.tautlog.archive.SpecificationUsed;
+import org.tautlog.archive.Stamp;
+import org.tautlog.cli.ArchivedShift;
 import org.tautlog.cli.CommandLineRun;
 import org.tautlog.cli.MadeLogs;
+import org.tautlog.judge.Judge;
+import org.tautlog.review.MadeShift;
+import org.tautlog.trace.Source;
+import org.tautlog.trace.Trace;
 
 /** From logs to kept evidence: import, decide, verify, seal and tidy as their users meet them. */
 class ArchiveCommandsTest {
@@ -175,6 +186,59 @@ class ArchiveCommandsTest {
         assertEquals("not-checked", verified.at("/seals/0/signed").textValue());
         assertEquals(
                 0, json("tidy", "--archive", archive, "--json").get("problems").size());
+    }
+
+    /** A serial of two lines comes out of no CSV log; an archive that another reader fed may hold one. */
+    @Test
+    void a_serial_is_taken_for_what_it_is_by_every_command() throws IOException {
+        var archive = ArchivedShift.of(folder, MadeLogs.write(folder.resolve("logs"), ArchivedShift.hostile()));
+        var serials = new ArrayList<>(ArchivedShift.HOSTILE);
+        serials.add("two\nlines\u202e");
+        keep(archive, MadeShift.named("two\nlines\u202e", 300));
+        for (var serial : serials) {
+            var told = CommandLineRun.of(
+                    "decide", serial, "quarantine", "--archive", archive, "--by", "A. Reviewer", "--reason", serial);
+            assertEquals(0, told.exitCode(), told.err());
+            assertEquals(1, told.out().lines().count(), told.out());
+            var contained = CommandLineRun.of("contain", "--serial", serial, "--archive", archive, "--json");
+            assertTrue(texts(contained, "engines").contains(serial), contained.toString());
+        }
+        CommandLineRun.of("tidy", "--archive", archive);
+        for (var serial : serials) {
+            var dossier = CommandLineRun.of("engine", serial, "--archive", archive, "--json");
+            var json = new ObjectMapper().readTree(dossier.out());
+            assertEquals(serial, json.get("serial").textValue());
+            assertEquals(serial, json.at("/decisions/0/reason").textValue());
+            assertEquals(1, json.get("decisions").size(), "decisions of other serials");
+        }
+        var verified = CommandLineRun.of("verify", "--archive", archive);
+        assertEquals(0, verified.exitCode(), verified.toString());
+        try (var entries = Files.lines(Path.of(archive, "ledger.jsonl"))) {
+            assertEquals(2 + serials.size() + 1, entries.count(), "two imports, the decisions, one merge");
+        }
+        var out = folder.resolve("reports").toString();
+        var shift = CommandLineRun.of("shift", "--archive", archive, "--no-pdf", "--out", out);
+        assertTrue(shift.out().startsWith(serials.size() + " tightenings on " + serials.size()), shift.toString());
+    }
+
+    private void keep(String archive, MadeShift.Made made) throws IOException {
+        var text = Files.readString(folder.resolve("logs/joint.toml"));
+        var used = new SpecificationUsed("Fenwater main through-bolt", "3", text);
+        var file = new SourceFile("other.csv", "0".repeat(64));
+        var trace = new Trace(made.judgement().identity(), new Source(file.file(), 1, file.sha256()), made.curve());
+        try (var importer = Archive.open(Path.of(archive))
+                .importer(new Stamp("other", OffsetDateTime.parse("2026-03-02T14:10:00+01:00")), used)) {
+            importer.source(file);
+            importer.trace(trace);
+            importer.judgement(Judge.judge(trace, MadeShift.specification()));
+            importer.commit();
+        }
+    }
+
+    private static List<String> texts(CommandLineRun run, String key) throws IOException {
+        var texts = new ArrayList<String>();
+        new ObjectMapper().readTree(run.out()).get(key).forEach(text -> texts.add(text.textValue()));
+        return texts;
     }
 
     private static JsonNode json(String... words) throws IOException {
