@@ -59,11 +59,13 @@ final class Cells {
         if (size - start < 2) {
             return 0;
         }
-        var steps = new double[size - start - 1];
-        for (int i = 0; i < steps.length; i++) {
-            steps[i] = angleDeg[start + i + 1] - angleDeg[start + i];
+        int all = size - start - 1;
+        int stride = Robust.step(all);
+        var steps = new double[(all + stride - 1) / stride];
+        for (int i = 0, j = start; i < steps.length; i++, j += stride) {
+            steps[i] = angleDeg[j + 1] - angleDeg[j];
         }
-        return Robust.median(steps, 0, steps.length);
+        return Robust.percentile(steps, 0.5);
     }
 
     double noiseNm(int from) {

@@ -85,8 +85,9 @@ final class ElasticFit {
         double span = span(rule.gradientSpanDeg(), step, noiseNm, crude);
         var gradient = span == smooth.spanDeg() ? smooth : cells.line(span);
         double gradientNoise = Math.sqrt(12) * noiseNm * Math.sqrt(step) / Math.pow(span, 1.5);
-        double plateau = Robust.percentile(Robust.taken(gradient.slopes(), start, cells.size()), PLATEAU_PERCENTILE)
-                - NORMAL_95 * gradientNoise;
+        double plateau =
+                Robust.percentile(Robust.taken(gradient.slopes(start), start, cells.size()), PLATEAU_PERCENTILE)
+                        - NORMAL_95 * gradientNoise;
         if (plateau <= 0) {
             return none("the torque does not rise past the snug point", gradient, gradientNoise);
         }
@@ -115,7 +116,7 @@ final class ElasticFit {
             }
         }
         var straight = StraightPart.of(cells, zone[0], zone[1], noiseNm, pauseDeg);
-        var line = RobustLine.through(cells.angles(), cells.torques(), straight[0], straight[1], pauseDeg);
+        var line = straight.line();
         if (!(line.slope() > 0) || line.residualNm() > WORST_RESIDUAL * line.slope() * width) {
             return none(
                     String.format(
@@ -126,7 +127,7 @@ final class ElasticFit {
                     gradient,
                     gradientNoise);
         }
-        return new ElasticFit(line, "", gradient, straight[0], straight[1], gradientNoise);
+        return new ElasticFit(line, "", gradient, straight.from(), straight.to(), gradientNoise);
     }
 
     /**

@@ -25,11 +25,20 @@ final class KneeFit {
     private static final int LEAST_BLOCKS = 12;
 
     private final double[] x;
-    private final double[] y;
     private final double[] weight;
     private final int n;
     private final double slope;
     private final double slopeWeight;
+    private final double allWeight;
+
+    /** Angle about the mean, times its weight; torque about the mean; ramp of the bend that is tried. */
+    private final double[] weighedX;
+
+    private final double[] aboutY;
+    private final double[] ramp;
+    private double xx;
+    private double xy;
+    private double yy;
     private double b;
     private double g;
     private double bestSse = Double.POSITIVE_INFINITY;
@@ -55,7 +64,7 @@ final class KneeFit {
     private KneeFit(Cells cells, int from, double noiseNm, RobustLine line) {
         int size = cells.size() - from;
         x = new double[size];
-        y = new double[size];
+        var y = new double[size];
         weight = new double[size];
         int blocks = 0;
         int i = from;
@@ -78,6 +87,37 @@ final class KneeFit {
         slope = line.slope();
         double own = Math.max(line.slopeUncertainty(), 1e-4 * slope);
         slopeWeight = Math.pow(Math.max(noiseNm, line.residualNm()) / own, 2);
+        weighedX = new double[n];
+        aboutY = new double[n];
+        ramp = new double[n];
+        allWeight = sumsWithoutBend(y);
+    }
+
+    /** What no bend changes, once for all that are tried; the sum of the weights. */
+    private double sumsWithoutBend(double[] y) {
+        double w = 0;
+        double wx = 0;
+        double wy = 0;
+        for (int i = 0; i < n; i++) {
+            w += weight[i];
+            wx += weight[i] * x[i];
+            wy += weight[i] * y[i];
+        }
+        double mx = wx / w;
+        double my = wy / w;
+        xx = slopeWeight;
+        xy = slopeWeight * slope;
+        yy = slopeWeight * slope * slope;
+        for (int i = 0; i < n; i++) {
+            double u = x[i] - mx;
+            double z = y[i] - my;
+            weighedX[i] = weight[i] * u;
+            aboutY[i] = z;
+            xx += weighedX[i] * u;
+            xy += weighedX[i] * z;
+            yy += weight[i] * z * z;
+        }
+        return w;
     }
 
     static Knee of(Cells cells, ElasticFit fit, RobustLine line, double noiseNm) {
@@ -127,45 +167,31 @@ final class KneeFit {
 
     /** Least squares for b and g about the means, so that a drops out; the sum of squares that is left. */
     private double solve(double t, double d) {
-        double w = 0;
-        double wx = 0;
         double wr = 0;
-        double wy = 0;
-        for (int i = 0; i < n; i++) {
-            w += weight[i];
-            wx += weight[i] * x[i];
-            wr += weight[i] * ramp(x[i], t, d);
-            wy += weight[i] * y[i];
+        int first = 0;
+        while (first < n && x[first] <= t) {
+            ramp[first++] = 0;
         }
-        double mx = wx / w;
-        double mr = wr / w;
-        double my = wy / w;
-        double xx = slopeWeight;
+        for (int i = first; i < n; i++) {
+            double past = x[i] - t;
+            ramp[i] = past < d ? past * past / (2 * d) : past - d / 2;
+            wr += weight[i] * ramp[i];
+        }
+        double mr = wr / allWeight;
         double xr = 0;
         double rr = 0;
-        double xy = slopeWeight * slope;
         double ry = 0;
-        double yy = slopeWeight * slope * slope;
         for (int i = 0; i < n; i++) {
-            double u = x[i] - mx;
-            double v = ramp(x[i], t, d) - mr;
-            double z = y[i] - my;
-            xx += weight[i] * u * u;
-            xr += weight[i] * u * v;
-            rr += weight[i] * v * v;
-            xy += weight[i] * u * z;
-            ry += weight[i] * v * z;
-            yy += weight[i] * z * z;
+            double v = ramp[i] - mr;
+            double wv = weight[i] * v;
+            xr += weighedX[i] * v;
+            rr += wv * v;
+            ry += wv * aboutY[i];
         }
         double det = xx * rr - xr * xr;
         boolean bent = rr > 0 && det > 1e-12 * xx * rr;
         b = bent ? (xy * rr - ry * xr) / det : xy / xx;
         g = bent ? (ry * xx - xy * xr) / det : 0;
         return Math.max(0, yy - b * xy - g * ry);
-    }
-
-    private static double ramp(double x, double t, double d) {
-        double past = x - t;
-        return past <= 0 ? 0 : past < d ? past * past / (2 * d) : past - d / 2;
     }
 }

@@ -1,5 +1,7 @@
 package org.tautlog.signature;
 
+import java.util.Arrays;
+
 /**
  * Least-squares line through the points within half a span either side of each point: local gradient and local value.
  *
@@ -13,14 +15,25 @@ package org.tautlog.signature;
  * <p>Source: ordinary least squares; centred windows do not lag. Prefix sums make it one pass.
  */
 final class MovingLine {
+    /** So many points at least are filled at once where one is asked for. */
+    private static final int BLOCK = 64;
+
+    private final double[] x;
+    private final Sums sums;
     private final double[] slope;
     private final double[] value;
     private final double spanDeg;
 
-    private MovingLine(double[] slope, double[] value, double spanDeg) {
-        this.slope = slope;
-        this.value = value;
+    /** The points from here on are filled: of most lines only the loaded end is ever asked for. */
+    private int filled;
+
+    private MovingLine(double[] x, int size, Sums sums, double spanDeg) {
+        this.x = x;
+        this.sums = sums;
+        this.slope = new double[size];
+        this.value = new double[size];
         this.spanDeg = spanDeg;
+        this.filled = size;
     }
 
     static MovingLine through(double[] x, double[] y, int size, double spanDeg) {
@@ -29,12 +42,15 @@ final class MovingLine {
 
     /** The same from sums that serve several spans. */
     static MovingLine through(double[] x, int size, Sums sums, double spanDeg) {
-        var slope = new double[size];
-        var value = new double[size];
-        int from = 0;
-        int to = 0;
+        return new MovingLine(x, size, sums, spanDeg);
+    }
+
+    private void fill(int first) {
+        int size = slope.length;
         double half = spanDeg / 2;
-        for (int i = 0; i < size; i++) {
+        int from = windowBegins(first, half);
+        int to = from;
+        for (int i = first; i < filled; i++) {
             double middle = Math.max(x[0] + half, Math.min(x[i], x[size - 1] - half));
             while (from < i && x[from] < middle - half) {
                 from++;
@@ -47,22 +63,40 @@ final class MovingLine {
             slope[i] = sums.slope;
             value[i] = sums.at(x[i]);
         }
-        return new MovingLine(slope, value, spanDeg);
+        filled = first;
+    }
+
+    /** A point at or shortly before the window of one. */
+    private int windowBegins(int i, double half) {
+        double middle = Math.max(x[0] + half, Math.min(x[i], x[slope.length - 1] - half));
+        int place = Arrays.binarySearch(x, 0, i, middle - half);
+        return Math.max(0, (place >= 0 ? place : -place - 1) - 1);
     }
 
     double slope(int i) {
+        fillTo(i);
         return slope[i];
     }
 
     double value(int i) {
+        fillTo(i);
         return value[i];
     }
 
-    double[] slopes() {
+    private void fillTo(int i) {
+        if (i < filled) {
+            fill(Math.max(0, Math.min(i, filled - BLOCK)));
+        }
+    }
+
+    /** The slopes; only those from a point on are there. */
+    double[] slopes(int from) {
+        fillTo(from);
         return slope;
     }
 
     double[] values() {
+        fillTo(0);
         return value;
     }
 
@@ -72,10 +106,11 @@ final class MovingLine {
 
     /** Prefix sums about the last point, so that large angles cost no digits where they matter. */
     static final class Sums {
-        private final double[] sx;
-        private final double[] sy;
-        private final double[] sxx;
-        private final double[] sxy;
+        private static final int WIDTH = 4;
+
+        /** Up to each point the sums of x, y, x squared and x y, side by side as they are read. */
+        private final double[] sums;
+
         private final double x0;
         private final double y0;
         private double slope;
@@ -83,29 +118,29 @@ final class MovingLine {
         private double meanY;
 
         Sums(double[] x, double[] y, int size) {
-            sx = new double[size + 1];
-            sy = new double[size + 1];
-            sxx = new double[size + 1];
-            sxy = new double[size + 1];
+            sums = new double[WIDTH * (size + 1)];
             x0 = size == 0 ? 0 : x[size - 1];
             y0 = size == 0 ? 0 : y[size - 1];
             for (int i = 0; i < size; i++) {
                 double u = x[i] - x0;
                 double v = y[i] - y0;
-                sx[i + 1] = sx[i] + u;
-                sy[i + 1] = sy[i] + v;
-                sxx[i + 1] = sxx[i] + u * u;
-                sxy[i + 1] = sxy[i] + u * v;
+                int at = WIDTH * i;
+                sums[at + 4] = sums[at] + u;
+                sums[at + 5] = sums[at + 1] + v;
+                sums[at + 6] = sums[at + 2] + u * u;
+                sums[at + 7] = sums[at + 3] + u * v;
             }
         }
 
         /** Fits the points from inclusive to exclusive; there is at least one. */
         void fit(int from, int to) {
             double n = to - from;
-            double mx = (sx[to] - sx[from]) / n;
-            double my = (sy[to] - sy[from]) / n;
-            double xx = sxx[to] - sxx[from] - n * mx * mx;
-            double xy = sxy[to] - sxy[from] - n * mx * my;
+            int a = WIDTH * from;
+            int b = WIDTH * to;
+            double mx = (sums[b] - sums[a]) / n;
+            double my = (sums[b + 1] - sums[a + 1]) / n;
+            double xx = sums[b + 2] - sums[a + 2] - n * mx * mx;
+            double xy = sums[b + 3] - sums[a + 3] - n * mx * my;
             slope = xx > 1e-6 ? xy / xx : 0;
             meanX = mx + x0;
             meanY = my + y0;

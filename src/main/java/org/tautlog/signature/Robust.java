@@ -12,12 +12,17 @@ final class Robust {
 
     /** Every k-th of the values from inclusive to exclusive, so many that at most {@code MOST} remain, in a new array. */
     static double[] taken(double[] values, int from, int to) {
-        int step = Math.max(1, (to - from + MOST - 1) / MOST);
+        int step = step(to - from);
         var taken = new double[Math.max(0, (to - from + step - 1) / step)];
         for (int i = 0, j = from; i < taken.length; i++, j += step) {
             taken[i] = values[j];
         }
         return taken;
+    }
+
+    /** How far apart values lie of which at most {@code MOST} are taken out of so many. */
+    static int step(int values) {
+        return Math.max(1, (values + MOST - 1) / MOST);
     }
 
     /** Percentile by linear interpolation; the values, at least one, change places. */
@@ -35,23 +40,21 @@ final class Robust {
         return value + (place - low) * (next - value);
     }
 
-    static double median(double[] values, int from, int to) {
-        return percentile(taken(values, from, to), 0.5);
-    }
-
-    /** Standard deviation of normal values with the same median absolute deviation from their median. */
-    static double spread(double[] values, int from, int to) {
-        var taken = taken(values, from, to);
-        return spreadAbout(taken, percentile(taken, 0.5));
-    }
-
     /** Standard deviation of normal values with the same median absolute deviation from a given centre. */
     static double spreadAbout(double[] values, double centre) {
-        var away = new double[values.length];
+        return spreadAbout(values, centre, new double[values.length]);
+    }
+
+    /** The same with an array of the same length to work in. */
+    static double spreadAbout(double[] values, double centre, double[] away) {
         for (int i = 0; i < away.length; i++) {
             away[i] = Math.abs(values[i] - centre);
         }
         return MAD_TO_SIGMA * percentile(away, 0.5);
+    }
+
+    private static double middle(double a, double b, double c) {
+        return Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
     }
 
     /** Puts the value of a rank at its place, smaller ones before and greater ones after it (Hoare's selection). */
@@ -59,7 +62,7 @@ final class Robust {
         int left = 0;
         int right = values.length - 1;
         while (left < right) {
-            double pivot = values[(left + right) >>> 1];
+            double pivot = middle(values[left], values[(left + right) >>> 1], values[right]);
             int i = left;
             int j = right;
             while (i <= j) {

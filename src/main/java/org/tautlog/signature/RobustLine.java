@@ -83,13 +83,11 @@ record RobustLine(
     private static final class Fit {
         private final double[] x;
         private final double[] y;
-        private final int from;
-        private final int past;
-        private final int stride;
         private final int n;
         private final int split;
         private final double[] weight;
         private final double[] residual;
+        private final double[] away;
         private final double[] meanX = new double[2];
         private final double[] meanY = new double[2];
         private double slope;
@@ -97,16 +95,20 @@ record RobustLine(
 
         /** Points from inclusive to at exclusive, and from past inclusive to exclusive. */
         Fit(double[] x, double[] y, int from, int at, int past, int to) {
-            this.x = x;
-            this.y = y;
-            this.from = from;
-            this.past = past;
-            stride = Math.max(1, (at - from + to - past + MOST_POINTS - 1) / MOST_POINTS);
+            int stride = Math.max(1, (at - from + to - past + MOST_POINTS - 1) / MOST_POINTS);
             split = (at - from + stride - 1) / stride;
             n = split + (to - past + stride - 1) / stride;
+            this.x = new double[n];
+            this.y = new double[n];
             weight = new double[n];
             residual = new double[n];
-            java.util.Arrays.fill(weight, 1);
+            away = new double[n];
+            for (int i = 0; i < n; i++) {
+                int taken = i < split ? from + i * stride : past + (i - split) * stride;
+                this.x[i] = x[taken];
+                this.y[i] = y[taken];
+                weight[i] = 1;
+            }
         }
 
         RobustLine line(double breakDeg) {
@@ -118,23 +120,19 @@ record RobustLine(
                 slope();
                 for (int i = 0; i < n; i++) {
                     int part = i < split ? 0 : 1;
-                    residual[i] = y[at(i)] - meanY[part] - slope * (x[at(i)] - meanX[part]);
+                    residual[i] = y[i] - meanY[part] - slope * (x[i] - meanX[part]);
                 }
-                scale = Robust.spreadAbout(residual, 0);
+                scale = Robust.spreadAbout(residual, 0, away);
                 if (scale <= 0 || Math.abs(slope - before) < SETTLED * Math.abs(slope)) {
                     break;
                 }
                 for (int i = 0; i < n; i++) {
-                    double away = Math.abs(residual[i]);
-                    weight[i] = away <= TUNING * scale ? 1 : TUNING * scale / away;
+                    double off = Math.abs(residual[i]);
+                    weight[i] = off <= TUNING * scale ? 1 : TUNING * scale / off;
                 }
             }
             double step = split == 0 ? 0 : meanY[0] - slope * meanX[0] - (meanY[1] - slope * meanX[1]);
             return new RobustLine(slope, meanX[1], meanY[1], scale, xx, n - split, inflation(residual), breakDeg, step);
-        }
-
-        private int at(int i) {
-            return i < split ? from + i * stride : past + (i - split) * stride;
         }
 
         private void means(int part, int first, int last) {
@@ -143,10 +141,10 @@ record RobustLine(
             double wy = 0;
             for (int i = first; i < last; i++) {
                 w += weight[i];
-                wx += weight[i] * (x[at(i)] - x[from]);
-                wy += weight[i] * y[at(i)];
+                wx += weight[i] * (x[i] - x[0]);
+                wy += weight[i] * y[i];
             }
-            meanX[part] = w > 0 ? x[from] + wx / w : 0;
+            meanX[part] = w > 0 ? x[0] + wx / w : 0;
             meanY[part] = w > 0 ? wy / w : 0;
         }
 
@@ -155,9 +153,9 @@ record RobustLine(
             double xy = 0;
             for (int i = 0; i < n; i++) {
                 int part = i < split ? 0 : 1;
-                double u = x[at(i)] - meanX[part];
+                double u = x[i] - meanX[part];
                 xx += weight[i] * u * u;
-                xy += weight[i] * u * (y[at(i)] - meanY[part]);
+                xy += weight[i] * u * (y[i] - meanY[part]);
             }
             slope = xx > 0 ? xy / xx : 0;
         }

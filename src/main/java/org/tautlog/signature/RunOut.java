@@ -63,8 +63,9 @@ final class RunOut {
     /** Where the torque leaves the level of the first half for good: from there on the parts draw together. */
     private static int beforeSeating(Cells cells, int from, int to) {
         int middle = (from + to) / 2;
-        double usual = Robust.median(cells.torques(), from, middle);
-        double most = usual + FREE_DEVIATIONS * Robust.spread(cells.torques(), from, middle);
+        var taken = Robust.taken(cells.torques(), from, middle);
+        double usual = Robust.percentile(taken, 0.5);
+        double most = usual + FREE_DEVIATIONS * Robust.spreadAbout(taken, usual);
         int end = to;
         while (end > middle) {
             int first = Math.min(end - 1, cells.firstFrom(cells.angleDeg(end - 1) - RISING_DEG));
@@ -120,8 +121,7 @@ final class RunOut {
         blocks.startAt(LOWEST, STEP);
         var best = blocks.swing(LOWEST);
         for (double f = LOWEST + STEP; f <= HIGHEST; f += STEP) {
-            blocks.turnOn();
-            var here = blocks.atPhases(f);
+            var here = blocks.turnedOn(f);
             best = here.explained > best.explained ? here : best;
         }
         for (double step = STEP / 2; step > STEP / (1 << HALVINGS); step /= 2) {
@@ -153,6 +153,7 @@ final class RunOut {
         private final double[] stepCosine;
         private final int n;
         private final double mean;
+        private double allTorque;
 
         Blocks(Cells cells, int from, int to) {
             place = new double[to - from];
@@ -184,6 +185,14 @@ final class RunOut {
             for (int k = 0; k < n; k++) {
                 torque[k] -= mean;
             }
+            sum();
+        }
+
+        private void sum() {
+            allTorque = 0;
+            for (int i = 0; i < n; i++) {
+                allTorque += torque[i];
+            }
         }
 
         double squares() {
@@ -199,6 +208,7 @@ final class RunOut {
                 double phase = 2 * Math.PI * swing.frequency * place[i] / 360;
                 torque[i] -= swing.sine * Math.sin(phase) + swing.cosine * Math.cos(phase);
             }
+            sum();
         }
 
         /** Phases at a frequency, and by how much they turn on from one frequency to the next. */
@@ -211,14 +221,15 @@ final class RunOut {
             }
         }
 
-        /** The phases of the next frequency, without a sine to work out. */
-        void turnOn() {
+        /** The swing at the next frequency: its phases follow from those before, without a sine to work out. */
+        Swing turnedOn(double frequency) {
             for (int i = 0; i < n; i++) {
                 double s = sine[i];
                 double c = cosine[i];
                 sine[i] = s * stepCosine[i] + c * stepSine[i];
                 cosine[i] = c * stepCosine[i] - s * stepSine[i];
             }
+            return atPhases(frequency);
         }
 
         private void phases(double frequency) {
@@ -235,7 +246,7 @@ final class RunOut {
         }
 
         /** Least squares of constant, sine and cosine. */
-        Swing atPhases(double frequency) {
+        private Swing atPhases(double frequency) {
             double ss = 0;
             double cc = 0;
             double sc = 0;
@@ -243,7 +254,6 @@ final class RunOut {
             double c1 = 0;
             double sy = 0;
             double cy = 0;
-            double y1 = 0;
             for (int i = 0; i < n; i++) {
                 double s = sine[i];
                 double c = cosine[i];
@@ -254,13 +264,12 @@ final class RunOut {
                 sc += s * c;
                 sy += s * torque[i];
                 cy += c * torque[i];
-                y1 += torque[i];
             }
             ss -= s1 * s1 / n;
             cc -= c1 * c1 / n;
             sc -= s1 * c1 / n;
-            sy -= s1 * y1 / n;
-            cy -= c1 * y1 / n;
+            sy -= s1 * allTorque / n;
+            cy -= c1 * allTorque / n;
             double det = ss * cc - sc * sc;
             if (det < 1e-6 * n) {
                 return new Swing(frequency, 0, 0, 0);

@@ -149,8 +149,9 @@ public final class SignatureReader {
                     turned,
                     LEAST_FREE_DEG));
         }
-        double median = Robust.median(cells.torques(), from, to);
-        double spread = Robust.spread(cells.torques(), from, to);
+        var taken = Robust.taken(cells.torques(), from, to);
+        double median = Robust.percentile(taken, 0.5);
+        double spread = Robust.spreadAbout(taken, median);
         return Feature.of(median, MEDIAN_TO_MEAN * spread / Math.sqrt(to - from));
     }
 

@@ -39,25 +39,31 @@ final class StraightPart {
         this.breakDeg = breakDeg;
     }
 
-    /** First cell of the straight part, and the one past its last. */
-    static int[] of(Cells cells, int zoneFrom, int zoneTo, double noiseNm, double breakDeg) {
+    /** The part from a cell inclusive to one exclusive, with the line through it. */
+    record Found(int from, int to, RobustLine line) {}
+
+    static Found of(Cells cells, int zoneFrom, int zoneTo, double noiseNm, double breakDeg) {
         return new StraightPart(cells, zoneFrom, zoneTo, noiseNm, breakDeg).find();
     }
 
-    private int[] find() {
+    private Found find() {
         double low = cells.angleDeg(zoneFrom);
         double high = cells.angleDeg(zoneTo - 1);
         double half = Math.max(CORE_SHARE * (high - low), LEAST_CORE_DEG) / 2;
         from = Math.max(zoneFrom, cells.firstFrom((low + high) / 2 - half));
         to = Math.min(zoneTo, cells.firstFrom((low + high) / 2 + half));
         if (to - from < LEAST_CORE_CELLS) {
-            return new int[] {zoneFrom, zoneTo};
+            return new Found(zoneFrom, zoneTo, line(zoneFrom, zoneTo));
         }
-        boolean grew = true;
-        for (int round = 0; round < ROUNDS && grew; round++) {
-            grew = grow(RobustLine.through(cells.angles(), cells.torques(), from, to, breakDeg));
+        var line = line(from, to);
+        for (int round = 0; round < ROUNDS && grow(line); round++) {
+            line = line(from, to);
         }
-        return new int[] {from, to};
+        return new Found(from, to, line);
+    }
+
+    private RobustLine line(int first, int last) {
+        return RobustLine.through(cells.angles(), cells.torques(), first, last, breakDeg);
     }
 
     private boolean grow(RobustLine line) {

@@ -116,7 +116,7 @@ final class Walk {
             tentativeBackSteps = 0;
             tentativeBackDeg = 0;
         }
-        if (now == Role.TURNS && loaded() && t < FALLEN * recentNm()) {
+        if (now == Role.TURNS && fallenUnderLoad(t)) {
             open(Role.LOST);
         }
         push(a, t, i);
@@ -137,7 +137,7 @@ final class Walk {
     private void stand(int i, double a, double t) {
         still++;
         boolean stands = still >= STANDING_SAMPLES || a < top - STANDING_DEG;
-        if (stands && now == Role.TURNS && loaded() && t < FALLEN * recentNm()) {
+        if (stands && now == Role.TURNS && fallenUnderLoad(t)) {
             tentativeBackSteps = 0;
             tentativeBackDeg = 0;
             open(Role.RELOADS);
@@ -237,6 +237,14 @@ final class Walk {
 
     private boolean loaded() {
         return size >= MEMORY && recentNm() > LOADED * snugNm;
+    }
+
+    private boolean fallenUnderLoad(double t) {
+        if (size < MEMORY) {
+            return false;
+        }
+        double recent = recentNm();
+        return recent > LOADED * snugNm && t < FALLEN * recent;
     }
 
     /** Mean of the last few turning torques. */
