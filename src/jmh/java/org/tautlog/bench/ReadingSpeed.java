@@ -11,13 +11,12 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
-import java.util.concurrent.Executors;
 import org.apache.commons.csv.CSVFormat;
 import org.tautlog.intake.LogReader;
 import org.tautlog.intake.ReadOptions;
 import org.tautlog.intake.specification.SpecificationFile;
 import org.tautlog.judge.Judge;
+import org.tautlog.judge.JudgesInOrder;
 
 /**
  * Reading and judging long tables against what reads the same files into the same columns and judges nothing: Commons CSV,
@@ -49,17 +48,10 @@ public final class ReadingSpeed {
         Work read = () -> samples(copies, trace -> {});
         Work judged = () -> samples(copies, trace -> Judge.judge(trace, specification));
         Work two = () -> {
-            var pool = Executors.newFixedThreadPool(2);
-            try {
-                Callable<Long> first = () -> samples(half(copies, 0), trace -> Judge.judge(trace, specification));
-                Callable<Long> second = () -> samples(half(copies, 1), trace -> Judge.judge(trace, specification));
-                long sum = 0;
-                for (var part : pool.invokeAll(List.of(first, second))) {
-                    sum += part.get();
-                }
-                return sum;
-            } finally {
-                pool.shutdown();
+            try (var judges = new JudgesInOrder(specification, 2, (judgement, curve) -> {})) {
+                long samples = samples(copies, judges::judge);
+                judges.finish();
+                return samples;
             }
         };
         Work csv = () -> commons(copies);
@@ -101,14 +93,6 @@ public final class ReadingSpeed {
             copies.add(copy);
         }
         return copies;
-    }
-
-    private static List<Path> half(List<Path> files, int which) {
-        var half = new ArrayList<Path>();
-        for (int i = which; i < files.size(); i += 2) {
-            half.add(files.get(i));
-        }
-        return half;
     }
 
     private static long samples(List<Path> files, org.tautlog.intake.TraceSink then) {

@@ -18,9 +18,9 @@ import org.tautlog.cli.terminal.Counted;
 import org.tautlog.cli.terminal.Progress;
 import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.joint.window.JointSpecification;
-import org.tautlog.judge.Judge;
+import org.tautlog.judge.Judgement;
+import org.tautlog.judge.JudgesInOrder;
 import org.tautlog.problem.Problem;
-import org.tautlog.trace.Trace;
 
 /** One pass over the traces of an archive: each judged by one specification, the verdicts added to the earlier ones. */
 final class RejudgeRun {
@@ -47,20 +47,24 @@ final class RejudgeRun {
         var used = new SpecificationUsed(specification.name(), specification.version(), Files.readString(file));
         try (var query = archive.query();
                 var importer = archive.importer(stamp, used);
-                var progress = Progress.onTerminal("judging", err)) {
-            var problems = query.everyTrace(kept -> {
-                keep(kept.value(), specification, importer);
-                progress.step();
-            });
+                var progress = Progress.onTerminal("judging", err);
+                var judges = new JudgesInOrder(
+                        specification, Runtime.getRuntime().availableProcessors(), (judgement, curve) -> {
+                            keep(judgement, importer);
+                            progress.step();
+                        })) {
+            var problems = query.everyTrace(kept -> judges.judge(kept.value()));
+            judges.finish();
             problems.forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
             return new Result(specification, importer.commit(), problems);
         }
     }
 
-    private static void keep(Trace trace, JointSpecification specification, Importer importer) {
+    private static void keep(Judgement judgement, Importer importer) {
         try {
-            importer.source(new SourceFile(trace.source().file(), trace.source().sha256()));
-            importer.judgement(Judge.judge(trace, specification));
+            var source = judgement.source();
+            importer.source(new SourceFile(source.file(), source.sha256()));
+            importer.judgement(judgement);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -5,23 +5,10 @@ import org.tautlog.cli.terminal.Progress;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.intake.LogReader;
 import org.tautlog.intake.ReadSummary;
-import org.tautlog.judge.Judge;
-import org.tautlog.judge.Judgement;
-import org.tautlog.trace.Curve;
+import org.tautlog.judge.JudgesInOrder;
 
-/** Reads logs and judges every trace as it comes; holds one trace at a time. */
+/** Reads logs and judges every trace as it comes, on all processors; holds a bounded number of traces. */
 public final class Judging {
-    /** Takes each judgement with the curve it was made from. */
-    public interface Sink {
-        /**
-         * Takes one.
-         *
-         * @param judgement the judgement
-         * @param curve the curve it was made from
-         */
-        void accept(Judgement judgement, Curve curve);
-    }
-
     private Judging() {}
 
     /**
@@ -29,16 +16,19 @@ public final class Judging {
      *
      * @param request the logs and the specification
      * @param err the error output
-     * @param sink takes each judgement, in reading order
+     * @param sink takes each judgement, in reading order and on this thread
      * @return what was read and rejected; a {@link Refusal} is thrown where no trace could be read
      */
-    public static ReadSummary run(JudgingRequest request, PrintWriter err, Sink sink) {
+    public static ReadSummary run(JudgingRequest request, PrintWriter err, JudgesInOrder.Sink sink) {
         ReadSummary summary;
-        try (var progress = Progress.onTerminal("judging", err)) {
-            summary = LogReader.read(request.logs(), request.options(), trace -> {
-                sink.accept(Judge.judge(trace, request.specification()), trace.curve());
-                progress.step();
-            });
+        int threads = Runtime.getRuntime().availableProcessors();
+        try (var progress = Progress.onTerminal("judging", err);
+                var judges = new JudgesInOrder(request.specification(), threads, (judgement, curve) -> {
+                    sink.accept(judgement, curve);
+                    progress.step();
+                })) {
+            summary = LogReader.read(request.logs(), request.options(), judges::judge);
+            judges.finish();
         }
         ReadingAccount.print(summary, err);
         if (summary.traces().kept() == 0) {

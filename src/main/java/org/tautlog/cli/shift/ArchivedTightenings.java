@@ -11,10 +11,10 @@ import java.util.stream.Collectors;
 import org.tautlog.archive.ArchiveQuery;
 import org.tautlog.archive.JudgementFilter;
 import org.tautlog.cli.evidence.ArchivedSpecifications;
-import org.tautlog.cli.logs.Judging;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.judge.Judgement;
+import org.tautlog.judge.JudgesInOrder;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -59,7 +59,7 @@ final class ArchivedTightenings {
     }
 
     /** Hands out each in order of time; the curves of so many are held at a time. */
-    ImportRecord each(Judging.Sink sink) throws IOException {
+    ImportRecord each(JudgesInOrder.Sink sink) throws IOException {
         int kept = 0;
         for (int from = 0; from < judgements.size(); from += AT_ONCE) {
             var some = judgements.subList(from, Math.min(from + AT_ONCE, judgements.size()));
