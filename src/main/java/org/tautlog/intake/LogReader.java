@@ -64,13 +64,32 @@ public final class LogReader {
         return new LogReader(options, sink, LayoutWatch.NONE).readAll(inputs);
     }
 
+    /**
+     * Says whether a file is a log: whether reading the folder would not pass over it.
+     *
+     * @param file the file
+     * @param folder the folder that it lies in or below
+     * @param options layout and bounds
+     * @return false where its name is none that logs have, or its layout ignores it; true for JSON whose layout has
+     *     problems
+     */
+    public static boolean isLog(Path file, Path folder, ReadOptions options) {
+        var reader = new LogReader(options, trace -> {}, LayoutWatch.NONE);
+        var found = new LogFile(file, folder, false);
+        var nearest = reader.layouts.of(found);
+        // A layout that cannot be read may be one of JSON: then the reading tells what is wrong with it.
+        boolean open =
+                nearest.filter(layout -> layout.layout().value().isEmpty()).isPresent();
+        return !passedOver(found, nearest) || (open && LogFile.looksLikeJson(String.valueOf(file.getFileName())));
+    }
+
     /** Reads no lines where the watch wants none. */
     static ReadSummary look(Path file, ReadOptions options, LayoutWatch watch) {
         return new LogReader(options, trace -> {}, watch).readAll(List.of(file));
     }
 
     private ReadSummary readAll(List<Path> inputs) {
-        for (var file : new LogFinder(this::countUnreadable).find(inputs)) {
+        for (var file : new LogFinder(this::countUnreadable, options.root()).find(inputs)) {
             read(file);
         }
         return ledger.summary();
@@ -84,8 +103,7 @@ public final class LogReader {
     private void read(LogFile file) {
         ledger.files.in(1);
         var nearest = layouts.of(file);
-        if ((!file.named() && !isLog(file, nearest))
-                || nearest.filter(found -> found.ignores(file.path())).isPresent()) {
+        if (passedOver(file, nearest)) {
             ledger.files.ignored(1);
             return;
         }
@@ -104,6 +122,11 @@ public final class LogReader {
         } catch (IOException e) {
             reject(BrokenFile.problem(Where.file(file.name()), e));
         }
+    }
+
+    private static boolean passedOver(LogFile file, Optional<NearestLayouts.Found> nearest) {
+        return (!file.named() && !isLog(file, nearest))
+                || nearest.filter(found -> found.ignores(file.path())).isPresent();
     }
 
     /** JSON lies beside logs for many reasons; it is a log where the layout says so. */

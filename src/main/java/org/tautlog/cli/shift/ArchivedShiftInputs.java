@@ -52,13 +52,17 @@ final class ArchivedShiftInputs {
         return folder != null;
     }
 
+    Path folder() {
+        return folder == null ? Path.of("") : folder;
+    }
+
     /** Makes the archive where there is none. */
     Archive create() throws IOException {
-        return Archive.create(folder == null ? Path.of("") : folder);
+        return Archive.create(folder());
     }
 
     Archive open() throws IOException {
-        return Archive.open(folder == null ? Path.of("") : folder);
+        return Archive.open(folder());
     }
 
     JudgementFilter filter() {

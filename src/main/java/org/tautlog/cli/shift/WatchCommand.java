@@ -31,7 +31,8 @@ import picocli.CommandLine.Spec;
             "",
             "A file is read once its size and time have not changed from one look to the next. Which files were read"
                     + " is kept in watched.tsv with the report, so that a restart reads none twice. Folders below are"
-                    + " not looked into. Stop it with Ctrl-C: an import that is under way is finished."
+                    + " looked into, links are not followed; JSON is read where a layout.toml says how it lies. Stop it"
+                    + " with Ctrl-C: an import that is under way is finished."
         },
         footerHeading = "%nExamples:%n",
         footer = {

@@ -3,6 +3,7 @@ package org.tautlog.cli.shift;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.ReportFile;
 import org.tautlog.cli.terminal.ReportOptions;
 import org.tautlog.cli.terminal.Terminal;
+import org.tautlog.intake.LogReader;
 import org.tautlog.intake.file.FilesRead;
 import org.tautlog.intake.file.FilesRead.News;
 import org.tautlog.intake.file.SettledFiles;
@@ -31,6 +33,7 @@ final class WatchRun {
 
     private static final String LIST = "watched.tsv";
 
+    private final Path folder;
     private final JudgingRequest request;
     private final ArchivedShiftInputs archive;
     private final ReportOptions reports;
@@ -38,6 +41,7 @@ final class WatchRun {
     private final PrintWriter err;
     private final SettledFiles settled;
     private final FilesRead read;
+    private final Map<Path, Shape> passedOver = new HashMap<>();
     private int kept;
     private boolean allKept = true;
 
@@ -49,14 +53,15 @@ final class WatchRun {
             PrintWriter out,
             PrintWriter err)
             throws IOException {
+        this.folder = folder;
         this.request = request;
         this.archive = archive;
         this.reports = reports;
         this.out = out;
         this.err = err;
-        this.settled = new SettledFiles(folder);
+        this.settled = new SettledFiles(folder, List.of(archive.folder(), reports.folder()));
         ReportFile.makeFolder(reports.folder());
-        this.read = FilesRead.in(reports.folder().resolve(LIST));
+        this.read = FilesRead.in(reports.folder().resolve(LIST), folder);
     }
 
     ExitCode run(Pause pause) {
@@ -84,9 +89,14 @@ final class WatchRun {
     private Map<Path, Shape> unread(Map<Path, Shape> files) {
         var unread = new LinkedHashMap<Path, Shape>();
         files.forEach((file, shape) -> {
+            if (shape.equals(passedOver.get(file))) {
+                return;
+            }
             try {
                 var news = read.news(file, shape);
-                if (news == News.UNREAD) {
+                if (news == News.UNREAD && !LogReader.isLog(file, folder, request.options())) {
+                    passedOver.put(file, shape);
+                } else if (news == News.UNREAD) {
                     unread.put(file, shape);
                 } else if (news == News.GROWN) {
                     read.note(file, shape);
@@ -108,7 +118,7 @@ final class WatchRun {
                     List.copyOf(files.keySet()),
                     request.specificationFile(),
                     request.specification(),
-                    request.options());
+                    request.options().withRoot(folder));
             var result = ImportRun.run(asked, archive.create(), ArchiveOption.stamp(), err);
             allKept &= ExitCode.ofReading(result.read()) == ExitCode.ALL_CONFORMING;
             more = !result.imported().changedNothing();

@@ -17,13 +17,14 @@ import org.tautlog.intake.file.SettledFiles.Shape;
 
 /**
  * The list of files that were read, kept in a file so that it outlives the program: one line each with hash, size, time
- * and name, added behind what is there. A line that was cut when the power failed is passed over; its file is then told by
+ * and name below the watched folder, added behind what is there. A line that was cut when the power failed is passed over; its file is then told by
  * its hash where it is kept, and read again where it is not.
  */
 public final class FilesRead {
     private static final int BLOCK = 1 << 16;
 
     private final Path list;
+    private final Path folder;
     private final Map<String, Entry> byName = new HashMap<>();
     private final Set<String> hashes = new HashSet<>();
     private boolean cutShort;
@@ -40,19 +41,21 @@ public final class FilesRead {
 
     private record Entry(String sha256, Shape shape) {}
 
-    private FilesRead(Path list) {
+    private FilesRead(Path list, Path folder) {
         this.list = list;
+        this.folder = folder;
     }
 
     /**
      * Opens a list, or begins one.
      *
      * @param list the file
+     * @param folder the folder in and below which the listed files lie
      * @return what it holds
      * @throws IOException where it is there and cannot be read
      */
-    public static FilesRead in(Path list) throws IOException {
-        var read = new FilesRead(list);
+    public static FilesRead in(Path list, Path folder) throws IOException {
+        var read = new FilesRead(list, folder);
         if (Files.exists(list)) {
             var text = new String(Files.readAllBytes(list), StandardCharsets.UTF_8);
             text.lines().forEach(read::take);
@@ -117,8 +120,8 @@ public final class FilesRead {
         cutShort = false;
     }
 
-    private static String name(Path file) {
-        return String.valueOf(file.getFileName()).replaceAll("\\p{Cntrl}", "?");
+    private String name(Path file) {
+        return folder.relativize(file).toString().replace('\\', '/').replaceAll("\\p{Cntrl}", "?");
     }
 
     private static String hash(Path file, long most) throws IOException {

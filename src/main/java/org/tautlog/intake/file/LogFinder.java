@@ -11,20 +11,24 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.Where;
 
 /** Finds the files of the inputs: files as named, folders with all below them, in the order of their names. */
 public final class LogFinder {
     private final Consumer<Problem> unreadable;
+    private final @Nullable Path root;
 
     /**
      * Finds files.
      *
      * @param unreadable takes a problem for each folder or file that cannot be looked into
+     * @param root the root of files named singly that lie below it; null where each one's own folder is
      */
-    public LogFinder(Consumer<Problem> unreadable) {
+    public LogFinder(Consumer<Problem> unreadable, @Nullable Path root) {
         this.unreadable = unreadable;
+        this.root = root;
     }
 
     /**
@@ -39,11 +43,16 @@ public final class LogFinder {
             if (Files.isDirectory(input)) {
                 found.addAll(below(input));
             } else {
-                found.add(new LogFile(
-                        input, Optional.ofNullable(input.getParent()).orElse(Path.of("")), true));
+                found.add(new LogFile(input, rootOf(input), true));
             }
         }
         return found;
+    }
+
+    private Path rootOf(Path file) {
+        return root != null && file.startsWith(root)
+                ? root
+                : Optional.ofNullable(file.getParent()).orElse(Path.of(""));
     }
 
     private List<LogFile> below(Path folder) {

@@ -12,10 +12,13 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayDeque;
 import java.util.List;
+import java.util.StringJoiner;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tautlog.archive.Archive;
 import org.tautlog.cli.CommandLineRun;
 import org.tautlog.cli.MadeLogs;
@@ -133,7 +136,111 @@ class WatchCommandTest {
     }
 
     @Test
-    void the_process_ends_cleanly_when_it_is_told_to() throws Exception {
+    void a_file_in_a_folder_below_is_read_once_by_the_layout_above_it() throws IOException {
+        var deep = Files.createDirectories(drop.resolve("S40").resolve("2026-03-17"));
+        Files.writeString(drop.resolve("layout.toml"), "[log]\nignore = [\"truth.csv\"]\n");
+        var out = watch(
+                () -> {
+                    Files.copy(made, deep.resolve("a.csv"));
+                    Files.writeString(deep.resolve("truth.csv"), "serial,bolt\n");
+                },
+                NOTHING,
+                NOTHING);
+        assertTrue(out.contains("kept 2 traces of 1 new file"), out);
+        assertFalse(out.contains("truth.csv"), out);
+        assertTrue(Files.readString(live.resolve("watched.tsv")).contains("\tS40/2026-03-17/a.csv\n"));
+        assertTrue(watch(NOTHING, NOTHING, NOTHING).contains("stopped; 0 files kept"));
+        assertEquals(2, traces());
+    }
+
+    @Test
+    void two_files_of_one_name_in_two_folders_are_both_read() throws IOException {
+        var second = MadeLogs.write(folder.resolve("more"), List.of(MadeShift.named("FW-000009", 360)));
+        var out = watch(
+                () -> {
+                    Files.copy(
+                            made, Files.createDirectories(drop.resolve("S40")).resolve("a.csv"));
+                    Files.copy(
+                            second, Files.createDirectories(drop.resolve("S50")).resolve("a.csv"));
+                },
+                NOTHING,
+                NOTHING,
+                NOTHING);
+        assertTrue(out.contains("kept 3 traces of 2 new files"), out);
+        assertFalse(out.contains("grew"), out);
+        assertTrue(watch(NOTHING, NOTHING, NOTHING).contains("stopped; 0 files kept"));
+    }
+
+    @Test
+    void json_is_read_where_a_layout_says_how_it_lies_and_passed_over_where_none_does() throws IOException {
+        var json = Files.createDirectories(drop.resolve("json"));
+        Files.writeString(json.resolve("layout.toml"), """
+                [json]
+                traces = ""
+                [identity]
+                serial = { column = "/serial" }
+                [samples]
+                angle = { column = "/angle" }
+                torque = { column = "/torque" }
+                """);
+        var text = jsonOf(MadeShift.named("FW-000001", 360));
+        var out = watch(
+                () -> {
+                    Files.writeString(json.resolve("a.json"), text);
+                    Files.writeString(drop.resolve("settings.json"), "{\"station\": 1}");
+                },
+                NOTHING,
+                NOTHING,
+                NOTHING);
+        assertTrue(out.contains("kept 1 trace of 1 new file"), out);
+        assertFalse(out.contains("settings.json"), out);
+        assertTrue(watch(NOTHING, NOTHING, NOTHING).contains("stopped; 0 files kept"));
+        assertEquals(1, traces());
+    }
+
+    @Test
+    void json_beside_a_layout_that_cannot_be_read_is_told() throws IOException {
+        Files.writeString(drop.resolve("layout.toml"), "[json\n");
+        var out = watch(() -> Files.writeString(drop.resolve("a.json"), "{}"), NOTHING, NOTHING, NOTHING);
+        assertTrue(out.contains("layout.toml"), out);
+        assertEquals(
+                1,
+                out.lines()
+                        .filter(line -> line.contains("no trace could be read"))
+                        .count(),
+                out);
+    }
+
+    @Test
+    void links_are_not_followed_and_what_the_program_writes_below_is_no_log() throws IOException {
+        var outside = Files.createDirectories(folder.resolve("outside"));
+        Files.copy(made, outside.resolve("a.csv"));
+        Files.createSymbolicLink(drop.resolve("elsewhere"), outside);
+        Files.createSymbolicLink(drop.resolve("round"), drop);
+        Files.createSymbolicLink(drop.resolve("b.csv"), outside.resolve("a.csv"));
+        archive = drop.resolve("evidence");
+        live = drop.resolve("live");
+        assertFalse(watch(NOTHING, NOTHING, NOTHING).contains("kept 2"), "a link leads out of the folder");
+        var out = watch(() -> Files.copy(made, drop.resolve("c.csv")), NOTHING, NOTHING, NOTHING, NOTHING);
+        assertEquals(1, out.lines().filter(line -> line.startsWith("kept ")).count(), out);
+        assertTrue(Files.exists(live.resolve("verdicts.csv")), out);
+        assertFalse(out.contains("verdicts.csv cannot"), out);
+    }
+
+    private static String jsonOf(MadeShift.Made made) {
+        var angles = new StringJoiner(",", "[", "]");
+        var torques = new StringJoiner(",", "[", "]");
+        for (int i = 0; i < made.curve().size(); i++) {
+            angles.add(String.valueOf(made.curve().angleDeg(i)));
+            torques.add(String.valueOf(made.curve().torqueNm(i)));
+        }
+        return "{\"serial\": \"" + made.judgement().identity().serial() + "\", \"angle\": " + angles + ", \"torque\": "
+                + torques + "}";
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"TERM", "INT"})
+    void the_process_ends_cleanly_when_it_is_told_to(String signal) throws Exception {
         Files.copy(made, drop.resolve("a.csv"));
         var log = folder.resolve("out.txt");
         var process = new ProcessBuilder(
@@ -158,14 +265,21 @@ class WatchCommandTest {
                 process.waitFor(100, TimeUnit.MILLISECONDS);
             }
             assertTrue(process.isAlive(), () -> read(log));
-            // The signal of Process.destroy takes the same way through the program as Ctrl-C.
-            process.destroy();
+            signal(process, signal);
             assertTrue(process.waitFor(60, TimeUnit.SECONDS), () -> read(log));
         } finally {
             process.destroyForcibly();
         }
         assertTrue(read(log).contains("stopped; 1 file kept"), read(log));
         assertEquals(2, traces());
+        // What a shell reports of a process that such a signal ended: 128 and the signal's number (POSIX).
+        assertEquals(signal.equals("INT") ? 130 : 143, process.exitValue());
+    }
+
+    private static void signal(Process process, String signal) throws Exception {
+        var kill = new ProcessBuilder("kill", "-" + signal, String.valueOf(process.pid())).start();
+        assertTrue(kill.waitFor(10, TimeUnit.SECONDS));
+        assertEquals(0, kill.exitValue());
     }
 
     @Test
