@@ -27,7 +27,8 @@ final class ArchivedShiftInputs {
     @Option(
             names = "--shift",
             paramLabel = "SHIFT",
-            description = "Of the archive, this shift: its name in the calendar and the day on which it begins.")
+            description = "Of the archive, this shift: its name in the calendar and the day on which it begins."
+                    + " Without it the shift that runs now, or the last one.")
     private String shift = "";
 
     @Option(
@@ -42,9 +43,10 @@ final class ArchivedShiftInputs {
             throw Refusal.wrongUse("--station, --from, --to, --shift and --calendar pick from an archive;"
                     + " name it with --archive DIR");
         }
-        if (shift.isEmpty() != (calendar == null) || (timed && calendar != null)) {
+        if ((!shift.isEmpty() && calendar == null) || (timed && calendar != null)) {
             throw Refusal.wrongUse(
-                    "name --calendar FILE and --shift \"NAME DATE\" together, or --from and --to without them");
+                    "name --calendar FILE with --shift \"NAME DATE\", or alone for the shift that runs now,"
+                            + " or --from and --to without them");
         }
         if (folder != null && logs.given()) {
             throw Refusal.wrongUse("both LOGS and --archive are named; name one of them");
@@ -70,11 +72,12 @@ final class ArchivedShiftInputs {
         if (calendar == null) {
             return all.between(from, to);
         }
-        var span = CalendarShift.of(calendar, shift);
+        var span = shift.isEmpty() ? CalendarShift.now(calendar) : CalendarShift.of(calendar, shift);
         return all.between(span.from(), span.before());
     }
 
     String words() {
-        return "archive " + folder + (shift.isEmpty() ? "" : ", shift " + shift + " of " + calendar);
+        return "archive " + folder
+                + (calendar == null ? "" : ", shift " + (shift.isEmpty() ? "by the clock" : shift) + " of " + calendar);
     }
 }

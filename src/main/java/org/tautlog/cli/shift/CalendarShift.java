@@ -2,6 +2,8 @@ package org.tautlog.cli.shift;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.stream.Collectors;
 import org.tautlog.cli.terminal.Refusal;
@@ -13,6 +15,11 @@ import org.tautlog.intake.calendar.ShiftSpan;
 /** A shift as a user names it: {@code early 2026-02-03}. */
 final class CalendarShift {
     private CalendarShift() {}
+
+    /** The shift that runs now, or where none runs the last one. */
+    static ShiftSpan now(Path file) {
+        return Refusal.orRefuse(CalendarFile.read(file)).at(OffsetDateTime.now(ZoneId.systemDefault()));
+    }
 
     static ShiftSpan of(Path file, String shift) {
         var calendar = Refusal.orRefuse(CalendarFile.read(file));

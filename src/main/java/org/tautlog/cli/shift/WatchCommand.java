@@ -32,12 +32,16 @@ import picocli.CommandLine.Spec;
             "A file is read once its size and time have not changed from one look to the next. Which files were read"
                     + " is kept in watched.tsv with the report, so that a restart reads none twice. Folders below are"
                     + " looked into, links are not followed; JSON is read where a layout.toml says how it lies. Stop it"
-                    + " with Ctrl-C: an import that is under way is finished."
+                    + " with Ctrl-C: an import that is under way is finished, and the process ends by"
+                    + " the signal (130 in a shell, 143 where it was terminated).",
+            "",
+            "The report is of all that the archive holds; with --calendar, of the shift that runs when it is written,"
+                    + " so that a new shift begins a new report; with --shift, of that one."
         },
         footerHeading = "%nExamples:%n",
         footer = {
             "  tautlog watch /exports/S40 --archive evidence/ --out live/ --no-pdf",
-            "  tautlog watch drop/ --archive evidence/ --calendar shifts.toml --shift \"early 2026-03-17\""
+            "  tautlog watch drop/ --archive evidence/ --calendar shifts.toml"
         },
         mixinStandardHelpOptions = true)
 final class WatchCommand implements Callable<Integer>, Help.Judging {

@@ -5,10 +5,12 @@ import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The shifts of every day, in the plant's local time.
@@ -49,6 +51,22 @@ public record ShiftCalendar(ZoneId zone, List<PlannedShift> shifts) {
                 .findFirst()
                 .map(shift -> new ShiftSpan(
                         at(date, shift.from()), at(shift.overMidnight() ? date.plusDays(1) : date, shift.to())));
+    }
+
+    /**
+     * The shift that runs at a moment.
+     *
+     * @param moment the moment
+     * @return the shift that began last; where none runs, the one before
+     */
+    public ShiftSpan at(OffsetDateTime moment) {
+        var today = moment.atZoneSameInstant(zone).toLocalDate();
+        return Stream.of(today.minusDays(1), today)
+                .flatMap(day ->
+                        shifts.stream().map(shift -> span(shift.name(), day).orElseThrow()))
+                .filter(span -> !span.from().isAfter(moment))
+                .max(Comparator.comparing(span -> span.from().toInstant()))
+                .orElseThrow();
     }
 
     private OffsetDateTime at(LocalDate date, LocalTime time) {

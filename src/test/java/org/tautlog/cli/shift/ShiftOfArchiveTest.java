@@ -81,6 +81,9 @@ class ShiftOfArchiveTest {
                 2,
                 CommandLineRun.of("shift", "--archive", archive, "--shift", "early 2026-03-17")
                         .exitCode());
+        var byClock = CommandLineRun.of(
+                "shift", "--archive", archive, "--calendar", calendar.toString(), "--no-pdf", "--out", out("now"));
+        assertEquals(3, byClock.exitCode(), "the logs are of a day long past: " + byClock);
     }
 
     private CommandLineRun ofCalendar(String archive, Path calendar, String shift) {

@@ -53,6 +53,26 @@ class CalendarFileTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        "2026-02-03T13:59:59+01:00,early,2026-02-03",
+        "2026-02-03T13:00Z,late,2026-02-03",
+        "2026-02-04T05:59+01:00,night,2026-02-03",
+        "2026-03-29T05:59+02:00,night,2026-03-28",
+        "2026-03-29T06:00+02:00,early,2026-03-29"
+    })
+    void the_shift_of_a_moment_is_the_one_that_began_last(String moment, String name, String date) {
+        assertEquals(span(name, date), calendar(THREE).at(OffsetDateTime.parse(moment)));
+    }
+
+    @Test
+    void between_two_shifts_the_one_before_counts() {
+        var weekday = calendar(THREE.replace("to = \"22:00\"", "to = \"20:00\""));
+        assertEquals(
+                OffsetDateTime.parse("2026-02-03T14:00+01:00"),
+                weekday.at(OffsetDateTime.parse("2026-02-03T21:00+01:00")).from());
+    }
+
+    @ParameterizedTest
     @CsvSource({"2026-03-29,2026-03-29T03:30+02:00", "2026-10-25,2026-10-25T02:30+02:00"})
     void shifts_that_change_at_half_past_two_meet_in_nights_of_that_kind_too(String date, String meeting) {
         var calendar = calendar(THREE.replace("22:00", "02:30"));
