@@ -103,7 +103,8 @@ public record LayoutProposal(String text, List<Trace> traces, ReadSummary summar
                     && !found.identityColumns().containsKey(IdentityField.SERIAL)) {
                 named = found.stating(serialFromName(found.stated()));
             }
-            return LayoutText.of(String.valueOf(path.getFileName()), charset, named, keys, guesses, head);
+            return LayoutText.of(
+                    String.valueOf(path.getFileName()), charset, named, keys, times(found, keys), guesses, head);
         }
 
         private static LogLayout serialFromName(LogLayout stated) {
@@ -118,6 +119,16 @@ public record LayoutProposal(String text, List<Trace> traces, ReadSummary summar
                     stated.traceKey(),
                     stated.ignore(),
                     stated.json());
+        }
+
+        private List<String> times(FileLayout found, Map<IdentityField, String> keys) {
+            var lines = new LogText(file, found);
+            return head.stream()
+                    .filter(line -> line.number() < found.headerLine())
+                    .flatMap(line -> lines.heading(line).stream())
+                    .filter(heading -> heading.getKey().equals(keys.get(IdentityField.TIME)))
+                    .map(Map.Entry::getValue)
+                    .toList();
         }
 
         /** The lines above the table by field; where day and time of day stand apart, they are left to the reader to join. */

@@ -1,17 +1,21 @@
 package org.tautlog.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.tautlog.intake.file.LogFile;
 import org.tautlog.intake.layout.LogLayout;
 import org.tautlog.problem.ProblemCode;
@@ -58,6 +62,39 @@ class LayoutProposalTest {
         var curve = proposal.traces().get(0).curve();
         assertEquals(
                 List.of(1, 1, 2), IntStream.range(0, 3).mapToObj(curve::stage).toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "17/03/2026 06:12:05,d/M/uuuu H:mm:ss,2026-03-17T06:12:05Z",
+        "3/17/2026 06:12,M/d/uuuu H:mm,2026-03-17T06:12Z",
+        "03/17/26 6:12:05 PM,M/d/uu h:mm:ss a,2026-03-17T18:12:05Z",
+        "31/12/2026T06:12:05.250,d/M/uuuu'T'H:mm:ss.SSS,2026-12-31T06:12:05.250Z"
+    })
+    void a_day_above_twelve_tells_which_number_of_a_date_with_slashes_is_the_day(
+            String written, String format, String time) throws IOException {
+        var proposal = propose("Serial;Date;Angle;Torque\nFW-1;" + written + ";0;1\nFW-1;" + written + ";1;2\n");
+        assertTrue(proposal.text().contains("\nformat = \"" + format + "\""), proposal.text());
+        assertEquals(
+                OffsetDateTime.parse(time), proposal.traces().get(0).identity().time());
+    }
+
+    @Test
+    void a_date_that_may_be_another_day_elsewhere_is_said_to_be_ambiguous_and_not_read() throws IOException {
+        var proposal = propose("Serial;Date;Angle;Torque\nFW-1;03/02/2026 06:12;0;1\nFW-1;03/02/2026 06:12;1;2\n");
+        assertTrue(proposal.text().contains("# AMBIGUOUS: 03/02/2026 06:12 names no day above 12"), proposal.text());
+        assertTrue(proposal.text().contains("\n# format = \"d/M/uuuu H:mm\""), proposal.text());
+        assertTrue(proposal.text().contains("\n# format = \"M/d/uuuu H:mm\""), proposal.text());
+        assertNull(proposal.traces().get(0).identity().time());
+    }
+
+    @Test
+    void a_date_above_the_table_is_told_as_one_in_it_is() throws IOException {
+        var proposal = propose("Serial: FW-1\nDate: 17/03/2026 06:12\nAngle;Torque\n0;1\n1;2\n2;3\n");
+        assertTrue(proposal.text().contains("\nformat = \"d/M/uuuu H:mm\""), proposal.text());
+        assertEquals(
+                OffsetDateTime.parse("2026-03-17T06:12Z"),
+                proposal.traces().get(0).identity().time());
     }
 
     @Test

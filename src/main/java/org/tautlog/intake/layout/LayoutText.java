@@ -21,10 +21,12 @@ public final class LayoutText {
     private final FileLayout layout;
     private final Map<String, String> guesses;
     private final List<List<String>> rows;
+    private final List<String> headTimes;
     private final StringBuilder text = new StringBuilder();
 
-    private LayoutText(FileLayout layout, Map<String, String> guesses, List<Line> head) {
+    private LayoutText(FileLayout layout, List<String> headTimes, Map<String, String> guesses, List<Line> head) {
         this.layout = layout;
+        this.headTimes = List.copyOf(headTimes);
         this.guesses = guesses;
         var cutter = new Cells(layout.delimiter());
         this.rows = head.stream()
@@ -41,6 +43,7 @@ public final class LayoutText {
      * @param charset the file's encoding
      * @param layout how it lies
      * @param headings the keys above the table that say what the trace is of, by field
+     * @param times the recording times above the table
      * @param guesses reasons that take the place of the usual ones, by key of the layout file, for example {@code angle}
      * @param head the file's first lines
      * @return the text of a layout file
@@ -50,9 +53,10 @@ public final class LayoutText {
             Charset charset,
             FileLayout layout,
             Map<IdentityField, String> headings,
+            List<String> times,
             Map<String, String> guesses,
             List<Line> head) {
-        var writing = new LayoutText(layout, guesses, head);
+        var writing = new LayoutText(layout, times, guesses, head);
         writing.write(file, charset, headings);
         return writing.text.toString();
     }
@@ -123,10 +127,14 @@ public final class LayoutText {
     private void writeTime() {
         text.append("\n[time]\n");
         text.append("# zone = \"Europe/Berlin\"   # of times that carry none; without it they count as UTC\n");
+        SlashDates.lines(times()).ifPresent(lines -> text.append(lines).append('\n'));
+    }
+
+    private List<String> times() {
         var column = layout.identityColumns().get(IdentityField.TIME);
-        if (column != null && !rows.isEmpty() && rows.get(0).get(column).indexOf('/') >= 0) {
-            text.append("# format = \"dd/MM/yyyy HH:mm:ss\"   # or MM/dd; the file cannot tell which, so say it\n");
-        }
+        return column == null
+                ? headTimes
+                : rows.stream().map(row -> row.get(column)).distinct().toList();
     }
 
     private String sample(SampleQuantity quantity, SampleColumn source) {
