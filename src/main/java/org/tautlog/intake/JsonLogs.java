@@ -56,26 +56,19 @@ final class JsonLogs {
         this.gate = gate;
     }
 
-    /** Reads a file and settles it: kept where it gave a trace, else rejected. */
     void read(Reader text) throws IOException {
-        long before = ledger.traces.keptSoFar();
-        long problemsBefore = ledger.problemsSoFar();
-        if (isStated()) {
-            readTraces(text);
-        }
-        if (ledger.traces.keptSoFar() > before) {
-            ledger.files.kept(1);
-            return;
-        }
-        ledger.files.rejected(1);
-        if (ledger.problemsSoFar() == problemsBefore) {
-            ledger.problem(new Problem(
-                    ProblemCode.UNKNOWN_LAYOUT,
-                    Where.file(file),
-                    "there is no trace at '" + form.traces() + "'",
-                    "an object or an array of objects",
-                    "state where the traces lie in layout.toml under [json] traces"));
-        }
+        ledger.settleFile(
+                () -> {
+                    if (isStated()) {
+                        readTraces(text);
+                    }
+                },
+                new Problem(
+                        ProblemCode.UNKNOWN_LAYOUT,
+                        Where.file(file),
+                        "there is no trace at '" + form.traces() + "'",
+                        "an object or an array of objects",
+                        "state where the traces lie in layout.toml under [json] traces"));
     }
 
     private boolean isStated() {

@@ -1,5 +1,6 @@
 package org.tautlog.intake;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,8 +29,24 @@ final class ReadLedger {
         }
     }
 
-    long problemsSoFar() {
-        return problemsMet;
+    /** Reads the traces of one file. */
+    interface Reading {
+        void read() throws IOException;
+    }
+
+    /** Settles a file by what its reading gives: kept where that is a trace, else rejected, and never without a word. */
+    void settleFile(Reading reading, Problem ofNothing) throws IOException {
+        long tracesBefore = traces.kept;
+        long problemsBefore = problemsMet;
+        reading.read();
+        if (traces.kept > tracesBefore) {
+            files.kept(1);
+            return;
+        }
+        files.rejected(1);
+        if (problemsMet == problemsBefore) {
+            problem(ofNothing);
+        }
     }
 
     void assume(Problem assumption) {
@@ -64,10 +81,6 @@ final class ReadLedger {
 
         void ignored(long more) {
             ignored += more;
-        }
-
-        long keptSoFar() {
-            return kept;
         }
 
         private Tally tally() {

@@ -90,28 +90,20 @@ final class TextLogs {
 
     private void readLines(LineSource lines, BreakingStream bytes, FileLayout layout, String file, String sha256)
             throws IOException {
-        long before = ledger.traces.keptSoFar();
-        long problemsBefore = ledger.problemsSoFar();
         var text = new LogText(file, layout);
         var table = switch (layout.shape()) {
             case FILE_PER_TRACE -> new FilePerTrace(text, ledger, bounds.mostSamples(), gate, sha256);
             case LONG_TABLE -> new LongTable(text, ledger, bounds, gate, sha256);
             case ROW_PER_TRACE -> new RowPerTrace(text, ledger, bounds.mostSamples(), gate, sha256);
         };
-        table.read(lines, bytes);
-        if (ledger.traces.keptSoFar() > before) {
-            ledger.files.kept(1);
-            return;
-        }
-        ledger.files.rejected(1);
-        if (ledger.problemsSoFar() == problemsBefore) {
-            ledger.problem(new Problem(
-                    ProblemCode.EMPTY_FILE,
-                    Where.line(file, layout.headerLine()),
-                    "no row stands under the header",
-                    "",
-                    ""));
-        }
+        ledger.settleFile(
+                () -> table.read(lines, bytes),
+                new Problem(
+                        ProblemCode.EMPTY_FILE,
+                        Where.line(file, layout.headerLine()),
+                        "no row stands under the header",
+                        "",
+                        ""));
     }
 
     private static byte[] head(BufferedInputStream bytes) throws IOException {
