@@ -17,6 +17,12 @@ final class Figures {
         return text.replaceFirst("^-(?=0(\\.0*)?$)", "").replace('-', '−');
     }
 
+    /** A difference with its sign, plus included. */
+    static String signed(double value, int decimals) {
+        var text = of(value, decimals);
+        return value > 0 ? '+' + text : text;
+    }
+
     static String of(@Nullable Double value, int decimals, String otherwise) {
         return value == null ? otherwise : of(value.doubleValue(), decimals);
     }

@@ -40,7 +40,9 @@ import org.tautlog.review.VerdictCounts;
  *               level (p must not exceed it), alike, ofStreams
  * ownShifts[]   station, spindle, feature, holds, adjustedP, size, sizeLow, sizeHigh, first, firstTime, earliest, latest,
  *               onChart
- * cases[]       station, spindle, cause, advice, features []
+ * cases[]       station, spindle, features []
+ * causes[]      pattern, what, named (a cause or null), verdict, check, whyNot, other and chance (likelihoods), ranked [cause,
+ *               likelihood, size, unit, clues [cue, unit, seen, foretold, spreads, agrees]]; likeliest first
  * unusual[]     serial, bolt, station, spindle, distance, limit, mostBy
  * shapes        {compared (conforming curves), withoutShape, streams [station, spindle, bolt, peers, learning, compared,
  *               leaving], outliers [serial, bolt, station, spindle, adjustedP, shape {peers, leaves, distance, limit, p,
@@ -81,7 +83,7 @@ public final class ShiftJson {
         findings(json, review);
         spindles(json, review);
         listed(json, review);
-        StreamsJson.write(json, review.peers(), review.shapes());
+        StreamsJson.write(json, review);
         ShapesJson.shift(json, review.shapes());
         clampLoads(json, review);
         StreamsJson.sincePrevious(json, review.sincePrevious());

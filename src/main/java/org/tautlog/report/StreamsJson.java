@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.review.ShiftReview;
 import org.tautlog.review.shape.ShapeReview;
 import org.tautlog.review.stream.Change;
 import org.tautlog.review.stream.ChartedFeature;
@@ -28,19 +29,19 @@ final class StreamsJson {
 
     private StreamsJson() {}
 
-    static void write(JsonFields json, StreamReview peers, ShapeReview shapes) throws IOException {
-        falseAlarms(json, peers, shapes);
+    static void write(JsonFields json, ShiftReview review) throws IOException {
+        var peers = review.peers();
+        falseAlarms(json, peers, review.shapes());
         streams(json, peers);
         changes(json, peers);
         ownShifts(json, peers);
         json.list("cases", peers.cases(), one -> {
             json.stream(one.stream());
-            json.text("cause", Word.of(one.cause()));
-            json.text("advice", one.cause().advice());
             json.texts(
                     "features",
                     one.shifts().stream().map(shift -> shift.feature().key()));
         });
+        json.list("causes", review.diagnoses(), one -> CauseJson.write(json, one));
         json.worst("unusual", peers.unusual(), one -> {
             json.text("serial", one.tightening().serial());
             json.text("bolt", one.tightening().bolt());

@@ -13,6 +13,7 @@ import org.tautlog.report.chart.ClampLoadChart;
 import org.tautlog.report.chart.DifferenceChart;
 import org.tautlog.review.EngineClampLoad;
 import org.tautlog.review.ShiftReview;
+import org.tautlog.review.cause.Pattern;
 import org.tautlog.review.stream.ChartedFeature;
 import org.tautlog.review.stream.LotEffect;
 import org.tautlog.review.stream.SpindleCase;
@@ -46,7 +47,7 @@ final class StreamsModel {
                         + StreamWords.neighbours(peers.stations()));
         ShapeWords.addTo(model, review);
         model.put("searchedApart", peers.falseAlarms().searched());
-        model.put("cases", cases(peers));
+        model.put("cases", cases(review));
         model.put(
                 "features",
                 Arrays.stream(ChartedFeature.values())
@@ -63,7 +64,7 @@ final class StreamsModel {
                 "unusual",
                 peers.unusual().stream()
                         .limit(MOST_UNUSUAL)
-                        .map(StreamsModel::unusual)
+                        .map(one -> unusual(review, one))
                         .toList());
         model.put("unusualLeft", Math.max(0, peers.unusual().size() - MOST_UNUSUAL));
         model.put("unusualOneIn", Unusual.ONE_IN);
@@ -74,6 +75,12 @@ final class StreamsModel {
                 peers.lots().stream()
                         .filter(LotEffect::holds)
                         .map(StreamWords::lot)
+                        .toList());
+        model.put(
+                "lotCauses",
+                review.diagnoses().stream()
+                        .filter(one -> one.pattern() == Pattern.ONE_LOT)
+                        .map(CauseWords::model)
                         .toList());
         model.put(
                 "weakest",
@@ -116,13 +123,14 @@ final class StreamsModel {
                         .toList());
     }
 
-    private static List<Map<String, Object>> cases(StreamReview peers) {
+    private static List<Map<String, Object>> cases(ShiftReview review) {
         var models = new ArrayList<Map<String, Object>>();
-        for (var one : peers.cases().stream().limit(MOST_CASES).toList()) {
+        for (var one : review.peers().cases().stream().limit(MOST_CASES).toList()) {
             models.add(Map.of(
                     "stream", one.stream().words(),
                     "sentence", StreamWords.moved(one),
-                    "advice", one.cause().advice(),
+                    "diagnosis",
+                            diagnoses(review, Pattern.ONE_SPINDLE, one.stream().words()),
                     "charts", charts(one, models.size())));
         }
         return models;
@@ -236,7 +244,13 @@ final class StreamsModel {
                 .toList();
     }
 
-    private static Map<String, Object> unusual(Unusual unusual) {
+    private static List<Map<String, Object>> diagnoses(ShiftReview review, Pattern pattern, String what) {
+        return CauseWords.about(review, pattern, what).stream()
+                .map(CauseWords::model)
+                .toList();
+    }
+
+    private static Map<String, Object> unusual(ShiftReview review, Unusual unusual) {
         var identity = unusual.tightening();
         var time = identity.time();
         return Map.of(
@@ -246,7 +260,11 @@ final class StreamsModel {
                 "time", time == null ? "–" : Times.clock(time),
                 "distance", Figures.of(unusual.distance(), 1),
                 "limit", Figures.of(unusual.limit(), 1),
-                "most", unusual.most().title());
+                "most", unusual.most().title(),
+                "cause",
+                        CauseWords.about(review, Pattern.ONE_TIGHTENING, identity.serial() + " bolt " + identity.bolt())
+                                .map(CauseWords::verdict)
+                                .orElse(""));
     }
 
     private static Map<String, Object> engine(EngineClampLoad load) {

@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.judge.Verdict;
+import org.tautlog.review.cause.Diagnosis;
 import org.tautlog.review.shape.ShapeReview;
 import org.tautlog.review.stream.Change;
 import org.tautlog.review.stream.PastShift;
@@ -31,6 +32,7 @@ import org.tautlog.review.stream.StreamReview;
  * @param listed tightenings that a person must look at, worst first, as many as the reviewer keeps
  * @param peers what the streams say when they are watched side by side
  * @param shapes what each curve does along its length against those of its stream before it
+ * @param diagnoses why spindles, lots and tightenings that differ do so
  * @param clampLoads estimated clamp loads engine by engine, weakest bolt first
  * @param sincePrevious what changed since an earlier shift; null where none was given
  */
@@ -50,6 +52,7 @@ public record ShiftReview(
         List<Listed> listed,
         StreamReview peers,
         ShapeReview shapes,
+        List<Diagnosis> diagnoses,
         List<EngineClampLoad> clampLoads,
         @Nullable ShiftComparison sincePrevious) {
     public ShiftReview {
@@ -64,6 +67,7 @@ public record ShiftReview(
         listed = List.copyOf(listed);
         Objects.requireNonNull(peers, "peers");
         Objects.requireNonNull(shapes, "shapes");
+        diagnoses = List.copyOf(diagnoses);
         clampLoads = List.copyOf(clampLoads);
         if (enginesHeld.size() + enginesOpen > engines) {
             throw new IllegalArgumentException("engines is " + engines + ", held " + enginesHeld.size() + ", open "
@@ -93,6 +97,7 @@ public record ShiftReview(
                 listed,
                 peers,
                 shapes,
+                diagnoses,
                 clampLoads,
                 ShiftComparison.of(previous, asPast()));
     }

@@ -7,6 +7,7 @@ import java.util.PriorityQueue;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
+import org.tautlog.review.cause.Diagnoses;
 import org.tautlog.review.shape.ShapeReview;
 import org.tautlog.review.shape.ShapeWatch;
 import org.tautlog.review.stream.StreamReview;
@@ -75,6 +76,7 @@ public final class ShiftReviewer {
     public ShiftReview review(ImportRecord imported) {
         var tally = Tally.of(judgements);
         var shapesSeen = shapes.review();
+        var streams = StreamReview.of(judgements, specification.window());
         return new ShiftReview(
                 specification,
                 imported,
@@ -89,8 +91,9 @@ public final class ShiftReviewer {
                 tally.findings(),
                 tally.actions(),
                 listed(shapesSeen),
-                StreamReview.of(judgements, specification.window()),
+                streams,
                 shapesSeen,
+                Diagnoses.of(judgements, specification, streams),
                 EngineClampLoad.of(judgements).stream()
                         .sorted(Comparator.comparingDouble(EngineClampLoad::lowestKN))
                         .toList(),

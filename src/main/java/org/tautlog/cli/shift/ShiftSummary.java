@@ -4,7 +4,9 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.judge.Verdict;
+import org.tautlog.report.CauseWords;
 import org.tautlog.report.ShapeWords;
+import org.tautlog.review.cause.Pattern;
 
 /** A shift in a few lines, for whoever started the program. */
 final class ShiftSummary {
@@ -37,6 +39,9 @@ final class ShiftSummary {
                                 .findFirst()
                                 .map(finding -> " (" + finding.code().title() + ")")
                                 .orElse("")));
+        review.diagnoses().stream()
+                .filter(one -> one.pattern() != Pattern.ONE_TIGHTENING)
+                .forEach(one -> out.println("cause " + Terminal.harmless(one.what()) + ": " + CauseWords.verdict(one)));
         result.written().print(out);
     }
 }

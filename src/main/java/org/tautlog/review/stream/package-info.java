@@ -12,8 +12,8 @@
  * org.tautlog.review.stream.LotEffect}, {@link org.tautlog.review.stream.FalseAlarms}; of two shifts {@link
  * org.tautlog.review.stream.PastShift} and {@link org.tautlog.review.stream.ShiftComparison}.
  *
- * <p>May import: judge, signature, spc, joint, trace. Refuses to: name a cause on one cue, or show a list of signals without
- * the number that chance gives.
+ * <p>May import: judge, signature, spc, joint, trace. Refuses to: name a cause ({@code
+ * review.cause} does), or show a list of signals without the number that chance gives.
  */
 @NullMarked
 package org.tautlog.review.stream;

@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tautlog.line.FenwaterEngine;
+import org.tautlog.review.cause.Cause;
+import org.tautlog.review.cause.Diagnoses;
 
 /** The one spindle of a simulated shift whose transducer leaves its scale, among all faulty bolts of that shift; 8 seeds. */
 class DriftedSpindleTest {
@@ -25,7 +27,12 @@ class DriftedSpindleTest {
         assertTrue(
                 features.containsAll(Set.of(ChartedFeature.FINAL_TORQUE, ChartedFeature.TORQUE_RATE)),
                 features.toString());
-        assertEquals(SpindleCase.Cause.TORQUE_SCALE, found.cause());
+        var cause = Diagnoses.of(shift.judgements(), FenwaterEngine.specification(), review)
+                .get(0)
+                .named()
+                .orElseThrow();
+        assertEquals(Cause.TORQUE_SCALE, cause.cause());
+        assertEquals(0.06, cause.size(), 0.03, "the transducer shows 6 % too much");
         for (var step : found.shifts()) {
             if (!Set.of(ChartedFeature.FINAL_TORQUE, ChartedFeature.TORQUE_RATE).contains(step.feature())) {
                 continue;

@@ -1,0 +1,128 @@
+package org.tautlog.report;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.tautlog.review.ShiftReview;
+import org.tautlog.review.cause.Clue;
+import org.tautlog.review.cause.Diagnosis;
+import org.tautlog.review.cause.Pattern;
+import org.tautlog.review.cause.RankedCause;
+
+/** Why something differs, in sentences made of the review's own numbers. */
+public final class CauseWords {
+    private static final double WORTH_A_ROW = 0.05;
+    private static final int LEAST_ROWS = 2;
+    private static final int STEP_PERCENT = 5;
+    private static final double OFTEN = 0.4;
+
+    private CauseWords() {}
+
+    /** The diagnosis of a spindle, lot or tightening. */
+    static Optional<Diagnosis> about(ShiftReview review, Pattern pattern, String what) {
+        return review.diagnoses().stream()
+                .filter(one -> one.pattern() == pattern && one.what().equals(what))
+                .findFirst();
+    }
+
+    /**
+     * {@return the cause, or why none can be told, in a few words}
+     *
+     * @param one what came out
+     */
+    public static String verdict(Diagnosis one) {
+        if (one.ranked().isEmpty()) {
+            return "cause not ranked: " + one.whyNot();
+        }
+        var named = one.named();
+        if (named.isPresent()) {
+            return named.get().cause().title() + ", " + percent(named.get().likelihood());
+        }
+        if (one.chance() >= one.ranked().get(0).likelihood()) {
+            return "cannot tell: scatter of good parts alone may do it, " + percent(one.chance());
+        }
+        if (one.unlikeAll()) {
+            return "cannot tell: two causes at once or something else, " + percent(one.other());
+        }
+        return "cannot tell: "
+                + one.left().stream()
+                        .map(left -> left.cause().title() + ", " + percent(left.likelihood()))
+                        .collect(Collectors.joining("; or "));
+    }
+
+    /** What to check on the floor: of each cause that remains, likeliest first. */
+    static String check(Diagnosis one) {
+        if (one.ranked().stream().allMatch(cause -> cause.likelihood() <= one.chance())
+                && !one.ranked().isEmpty()) {
+            return "Nothing on the floor yet; look again when more of it is tightened.";
+        }
+        var left = one.named().map(List::of).orElseGet(one::left);
+        return left.isEmpty()
+                ? "Compare the traces of both sides by hand."
+                : left.stream()
+                        .limit(LEAST_ROWS)
+                        .map(cause -> cause.cause().check())
+                        .collect(Collectors.joining(" "));
+    }
+
+    static Map<String, Object> model(Diagnosis one) {
+        var shown = one.ranked().stream()
+                .filter(cause ->
+                        cause.likelihood() >= WORTH_A_ROW || one.ranked().indexOf(cause) < LEAST_ROWS)
+                .toList();
+        return Map.of(
+                "what", ShiftAnswers.capital(one.what()),
+                "verdict", ShiftAnswers.capital(verdict(one)),
+                "check", check(one),
+                "rest", one.ranked().isEmpty() ? "" : rest(one),
+                "rows", shown.stream().map(cause -> row(one, cause)).toList());
+    }
+
+    private static String rest(Diagnosis one) {
+        return "Two causes at once or something else " + percent(one.other()) + ", scatter of good parts "
+                + percent(one.chance()) + '.';
+    }
+
+    private static Map<String, Object> row(Diagnosis one, RankedCause ranked) {
+        var cause = ranked.cause();
+        var pattern = one.pattern();
+        boolean fits = cause.shareIn(pattern) >= OFTEN;
+        var streams = "seen " + pattern.title() + ", as " + (fits ? "" : "only ")
+                + Math.round(100 * cause.shareIn(pattern)) + " of 100 such";
+        return Map.of(
+                "cause", cause.title(),
+                "likelihood", percent(ranked.likelihood()),
+                "size", size(ranked),
+                "pro", clues(ranked.pro(), fits ? streams : ""),
+                "contra", clues(ranked.contra(), fits ? "" : streams));
+    }
+
+    private static String size(RankedCause ranked) {
+        boolean share = ranked.cause().unit().equals("%");
+        return Figures.signed(share ? 100 * ranked.size() : ranked.size(), 1)
+                + ' '
+                + ranked.cause().unit();
+    }
+
+    private static List<String> clues(List<Clue> clues, String streams) {
+        return Stream.concat(
+                        clues.stream().map(CauseWords::clue), Stream.of(streams).filter(text -> !text.isEmpty()))
+                .toList();
+    }
+
+    private static String clue(Clue clue) {
+        var cue = clue.cue();
+        return cue.title() + ' ' + Figures.signed(clue.seen(), cue.decimals())
+                + (cue.unit().isEmpty() ? "" : ' ' + cue.unit())
+                + " (" + Figures.signed(clue.spreads(), 1) + "), "
+                + Figures.signed(clue.foretold(), cue.decimals());
+    }
+
+    /** Rounded coarsely, as the odds rest on assumptions. */
+    static String percent(double likelihood) {
+        long rounded = STEP_PERCENT * Math.round(100 * likelihood / STEP_PERCENT);
+        return rounded == 0 ? "below 5 %" : rounded >= 100 ? "above 95 %" : rounded + " %";
+    }
+}

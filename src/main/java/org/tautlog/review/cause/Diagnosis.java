@@ -1,0 +1,70 @@
+package org.tautlog.review.cause;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Why something differs, as far as can be told.
+ *
+ * @param pattern in which streams
+ * @param what the spindle, the lot or the tightening, in words
+ * @param ranked all causes, likeliest first; empty where they cannot be ranked
+ * @param other likelihood of two causes at once or of something else, 0 to 1
+ * @param chance likelihood of nothing at all, 0 to 1
+ * @param whyNot why no cause could be ranked; empty where they were
+ */
+public record Diagnosis(
+        Pattern pattern, String what, List<RankedCause> ranked, double other, double chance, String whyNot) {
+    /** A cause is named where it is so many times as likely as every other one, as something else, and as chance. */
+    public static final double ODDS = 5;
+
+    /**
+     * And where at least so many cues speak for it, more than against: features that moved as it would move them, and the
+     * streams in which they did, where most of its occurrences show in those.
+     */
+    public static final int LEAST_CUES = 2;
+
+    private static final double MOST = 0.5;
+
+    public Diagnosis {
+        Objects.requireNonNull(pattern, "pattern");
+        Objects.requireNonNull(what, "what");
+        ranked = List.copyOf(ranked);
+        if (ranked.isEmpty() == whyNot.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "causes are ranked, or there is a reason why not; never both or neither");
+        }
+    }
+
+    static Diagnosis missing(Pattern pattern, String what, String whyNot) {
+        return new Diagnosis(pattern, what, List.of(), 0, 0, whyNot);
+    }
+
+    /** {@return the cause that can be named; empty where none can be told from the rest} */
+    public Optional<RankedCause> named() {
+        if (ranked.isEmpty()) {
+            return Optional.empty();
+        }
+        var best = ranked.get(0);
+        double next = Math.max(Math.max(other, chance), ranked.get(1).likelihood());
+        int pro = best.pro().size() + (best.cause().shareIn(pattern) >= MOST ? 1 : 0);
+        return best.likelihood() >= ODDS * next
+                        && pro >= LEAST_CUES
+                        && best.contra().size() < pro
+                ? Optional.of(best)
+                : Optional.empty();
+    }
+
+    /** {@return the causes that remain: each at least a fifth as likely as the likeliest and likelier than chance} */
+    public List<RankedCause> left() {
+        return ranked.stream()
+                .filter(one -> ODDS * one.likelihood() > ranked.get(0).likelihood() && one.likelihood() > chance)
+                .toList();
+    }
+
+    /** {@return whether something that is none of the causes is at least as likely as the likeliest of them} */
+    public boolean unlikeAll() {
+        return !ranked.isEmpty() && other >= ranked.get(0).likelihood();
+    }
+}

@@ -1,0 +1,22 @@
+package org.tautlog.review.cause;
+
+/** In which streams something differs: a cue apart from the curves, as some causes follow the tool and others the bolts. */
+public enum Pattern {
+    /** One spindle from some tightening on, apart from its station's others and whatever the lot. */
+    ONE_SPINDLE("on one spindle alone"),
+    /** One bolt lot, within all spindles that turned it. */
+    ONE_LOT("with one bolt lot"),
+    /** One tightening. */
+    ONE_TIGHTENING("in one tightening alone");
+
+    private final String title;
+
+    Pattern(String title) {
+        this.title = title;
+    }
+
+    /** {@return the pattern in words} */
+    public String title() {
+        return title;
+    }
+}

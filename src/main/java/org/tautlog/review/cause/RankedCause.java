@@ -1,0 +1,32 @@
+package org.tautlog.review.cause;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One cause with how likely it is.
+ *
+ * @param cause which
+ * @param likelihood its share among all causes, none of them and chance, 0 to 1
+ * @param size the size that fits best, a share of one or in the cause's unit
+ * @param clues cues that speak for or against it; those that it neither moves nor explains badly are left out
+ */
+public record RankedCause(Cause cause, double likelihood, double size, List<Clue> clues) {
+    public RankedCause {
+        Objects.requireNonNull(cause, "cause");
+        clues = List.copyOf(clues);
+        if (!(likelihood >= 0 && likelihood <= 1)) {
+            throw new IllegalArgumentException("likelihood is " + likelihood + "; it must lie from 0 to 1");
+        }
+    }
+
+    /** {@return the cues that moved as the cause would move them} */
+    public List<Clue> pro() {
+        return clues.stream().filter(Clue::agrees).toList();
+    }
+
+    /** {@return the cues that the cause does not explain} */
+    public List<Clue> contra() {
+        return clues.stream().filter(clue -> !clue.agrees()).toList();
+    }
+}
