@@ -1,0 +1,114 @@
+package org.tautlog.line;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.tautlog.joint.Friction;
+
+/**
+ * A shift of the simulated line without any fault, in which one cause of a size of the caller's choice sets in: on one
+ * spindle from the middle on, or with the second bolt lot on all of them. It is made by the line's own bolts and tools.
+ */
+public final class CausedShift {
+    /** What sets in. */
+    public enum Kind {
+        NOTHING,
+        FRICTION,
+        STRENGTH,
+        STIFFNESS,
+        TORQUE_SCALE,
+        ANGLE_SCALE,
+        WIND_UP,
+        SNUG_TORQUE,
+        TURN
+    }
+
+    private static final OffsetDateTime START = OffsetDateTime.parse("2026-03-17T06:00:00+01:00");
+    private static final int MINUTES = 7;
+    private static final int ENGINES = SimulatedLine.ENGINES_PER_SHIFT;
+
+    private CausedShift() {}
+
+    /** Station, spindle and bolt position that are touched where the cause follows a spindle. */
+    private static Spindle spindle(long seed) {
+        var station = seed % 2 == 0 ? Station.S40 : Station.S50;
+        return station.spindles(seed).get((int) Math.floorMod(seed / 2, (long) Station.SPINDLES));
+    }
+
+    /** Name of that spindle, such as {@code S40/2}. */
+    public static String touched(long seed) {
+        return spindle(seed).station() + '/' + spindle(seed).name();
+    }
+
+    /** First and last engine of the bolt lot that is touched where the cause follows a lot: the second of three. */
+    private static boolean inLot(int engine) {
+        return BoltLot.ofEngine(engine, 1).mark().equals("A18");
+    }
+
+    /**
+     * The tightenings that the cause touches, or all where nothing sets in.
+     *
+     * @param kind what sets in
+     * @param size its size, a share of one, N·m or deg
+     * @param withLot whether it follows the second lot; else one spindle from the middle on
+     */
+    public static List<SimulatedTightening> tightenings(Kind kind, double size, boolean withLot, long seed) {
+        var done = new ArrayList<SimulatedTightening>();
+        var touched = spindle(seed);
+        for (int engine = 1; engine <= ENGINES; engine++) {
+            for (var station : Station.values()) {
+                var spindles = station.spindles(seed);
+                for (int i = 0; i < Station.SPINDLES; i++) {
+                    var own = spindles.get(i);
+                    boolean there = withLot ? inLot(engine) : own.equals(touched) && engine > ENGINES / 2;
+                    if (there || kind == Kind.NOTHING) {
+                        var start = START.plusMinutes((long) engine * MINUTES).plusSeconds(9L * i);
+                        done.add(one(kind, size, own, engine, station.bolt(i), start, seed));
+                    }
+                }
+            }
+        }
+        return done;
+    }
+
+    private static SimulatedTightening one(
+            Kind kind, double size, Spindle own, int engine, int bolt, OffsetDateTime start, long seed) {
+        var setup = Bench.setup(Fault.NONE, engine, bolt, seed);
+        var programme = Programme.released();
+        var tool = own;
+        switch (kind) {
+            case FRICTION -> {
+                var usual = setup.joint().friction();
+                setup = setup.withJoint(setup.joint()
+                        .withFriction(new Friction(usual.threadMu() * (1 + size), usual.underHeadMu() * (1 + size))));
+            }
+            case STRENGTH -> setup = setup.withJoint(MadeJoint.stronger(setup.joint(), 1 + size));
+            case STIFFNESS -> setup = setup.withJoint(MadeJoint.stiffer(setup.joint(), size));
+            case TORQUE_SCALE -> tool = own.withGain(own.gain() * (1 + size));
+            case WIND_UP ->
+                tool = new Spindle(
+                        own.station(),
+                        own.name(),
+                        own.gain(),
+                        own.offsetNm(),
+                        own.noiseNm(),
+                        own.driveNmPerDeg() / (1 + size),
+                        own.sampling());
+            case SNUG_TORQUE ->
+                programme = new Programme(
+                        programme.snugNm() + size,
+                        programme.turnDeg(),
+                        programme.slipAtTurnDeg(),
+                        programme.slipDeg(),
+                        programme.lastTurnDeg(),
+                        programme.stickShare());
+            case TURN -> programme = programme.withTurnDeg(programme.turnDeg() + size);
+            case ANGLE_SCALE -> programme = programme.withTurnDeg(programme.turnDeg() / (1 + size));
+            default -> {}
+        }
+        var done = new Attempt(tool, engine, bolt, 1, start, Fault.NONE, setup, programme).run(seed);
+        return kind == Kind.ANGLE_SCALE
+                ? new SimulatedTightening(MadeJoint.counted(done.trace(), 1 + size), done.truth())
+                : done;
+    }
+}
