@@ -43,7 +43,7 @@ final class DossierModel {
                 dossier.tightenings().stream()
                         .flatMap(one -> one.drawn().stream())
                         .map(listed ->
-                                ListedModel.of(listed, dossier.specification().window()))
+                                ListedModel.of(listed, dossier.specification().window(), new ShiftClock(true)))
                         .toList());
         model.put("repeats", repeats(dossier));
         model.put(

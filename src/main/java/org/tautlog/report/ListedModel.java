@@ -14,7 +14,7 @@ final class ListedModel {
 
     private ListedModel() {}
 
-    static Map<String, Object> of(Listed listed, Window window) {
+    static Map<String, Object> of(Listed listed, Window window, ShiftClock clock) {
         var judgement = listed.judgement();
         var identity = judgement.identity();
         var time = identity.time();
@@ -25,7 +25,7 @@ final class ListedModel {
                 Map.entry("stream", listed.stream().words()),
                 Map.entry("attempt", identity.attempt()),
                 Map.entry("time", time == null ? "–" : Times.minutes(time)),
-                Map.entry("clock", time == null ? "–" : Times.clock(time)),
+                Map.entry("clock", clock.words(time)),
                 Map.entry("lot", identity.boltLot()),
                 Map.entry("verdict", judgement.verdict().word()),
                 Map.entry("headline", headline(judgement)),

@@ -86,10 +86,11 @@ public final class ShapeWords {
 
     static void addTo(Map<String, Object> model, ShiftReview review) {
         var outliers = review.shapes().outliers();
+        var clock = ShiftClock.of(review);
         model.put("shapes", summary(review.shapes()));
         model.put(
                 "shapeOutliers",
-                outliers.stream().limit(MOST_LISTED).map(ShapeWords::row).toList());
+                outliers.stream().limit(MOST_LISTED).map(one -> row(one, clock)).toList());
         model.put("shapeOutliersLeft", Math.max(0, outliers.size() - MOST_LISTED));
         model.put("shapeOneIn", Envelope.ONE_IN);
         model.put("shapeLeast", Envelope.LEAST_PEERS);
@@ -110,15 +111,14 @@ public final class ShapeWords {
                         .toList());
     }
 
-    private static Map<String, Object> row(ComparedShape one) {
+    private static Map<String, Object> row(ComparedShape one, ShiftClock clock) {
         var identity = one.tightening();
-        var time = identity.time();
         var departure = one.departure();
         return Map.of(
                 "serial", identity.serial(),
                 "bolt", identity.bolt(),
                 "stream", Stream.of(identity).words(),
-                "time", time == null ? "–" : Times.clock(time),
+                "time", clock.words(identity.time()),
                 "zone", departure.zone().title(),
                 "from", Figures.of(departure.fromDeg(), 0),
                 "to", Figures.of(departure.toDeg(), 0),

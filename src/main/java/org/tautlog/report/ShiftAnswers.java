@@ -1,6 +1,7 @@
 package org.tautlog.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -70,23 +71,52 @@ final class ShiftAnswers {
                     + Figures.count(review.seriesSearched(), "series", "series") + " searched.");
         }
         var answer = new ArrayList<String>();
-        cases.stream().limit(MOST_CHANGES).forEach(one -> answer.add(StreamWords.moved(one)));
+        var clock = ShiftClock.of(review);
+        cases.stream().limit(MOST_CHANGES).forEach(one -> answer.add(StreamWords.moved(one, clock)));
         var others = review.changes().stream()
                 .filter(change -> !review.peers().moved(change.stream(), change.feature()))
                 .toList();
-        others.stream().limit(MOST_CHANGES).forEach(change -> answer.add(sentence(change)));
-        if (others.size() > MOST_CHANGES) {
-            answer.add("And " + (others.size() - MOST_CHANGES) + " more, listed with the control charts.");
+        var together = others.stream()
+                .collect(Collectors.groupingBy(ShiftAnswers::movedWith, LinkedHashMap::new, Collectors.toList()))
+                .values();
+        together.stream().limit(MOST_CHANGES).forEach(changes -> answer.add(sentence(changes, clock)));
+        if (together.size() > MOST_CHANGES) {
+            answer.add("And " + (together.size() - MOST_CHANGES) + " more, listed with the control charts.");
         }
         return answer;
     }
 
+    /** What spindles of a station that moved alike have in common. */
+    private static List<Object> movedWith(Change change) {
+        return List.of(
+                change.stream().station(),
+                change.feature(),
+                change.point().size().value() > 0,
+                change.alike() > 1 ? "" : change.stream().spindle());
+    }
+
+    private static String sentence(List<Change> changes, ShiftClock clock) {
+        var first = changes.get(0);
+        if (changes.size() == 1) {
+            return sentence(first, clock);
+        }
+        var feature = first.feature();
+        var size = changes.stream()
+                .mapToDouble(change -> Math.abs(change.point().size().value()))
+                .summaryStatistics();
+        int decimals = Figures.decimals(feature);
+        return capital(feature.title()) + (first.point().size().value() > 0 ? " rose" : " fell") + " on "
+                + changes.stream().map(change -> change.stream().words()).collect(Collectors.joining(", "))
+                + ", " + changes.size() + " of the station's " + first.ofStreams() + " spindles, by "
+                + Figures.of(size.getMin(), decimals) + " to " + Figures.of(size.getMax(), decimals) + ' '
+                + feature.unit() + "; on " + first.stream().words() + " at " + clock.words(first.first()) + '.';
+    }
+
     /** One change in a sentence: what, where, from what to what, since when, alone or with its neighbours. */
-    static String sentence(Change change) {
+    static String sentence(Change change, ShiftClock clock) {
         var feature = change.feature();
         int decimals = Figures.decimals(feature);
         var point = change.point();
-        var time = change.first().time();
         var neighbours = change.ofStreams() == 1
                 ? ""
                 : change.alike() == 1
@@ -95,8 +125,7 @@ final class ShiftAnswers {
         return capital(feature.title()) + " of " + change.stream().words()
                 + (point.size().value() > 0 ? " rose" : " fell") + " from "
                 + Figures.of(point.before(), decimals) + " to " + Figures.of(point.after(), decimals) + ' '
-                + feature.unit() + " at " + change.first().serial()
-                + (time == null ? "" : ", " + Times.clock(time)) + neighbours + '.';
+                + feature.unit() + " at " + clock.words(change.first()) + neighbours + '.';
     }
 
     static List<String> where(ShiftReview review) {
@@ -142,6 +171,7 @@ final class ShiftAnswers {
     }
 
     static List<String> since(ShiftReview review) {
+        var clock = ShiftClock.of(review);
         var answer = new ArrayList<String>();
         review.leadingTallies().stream().limit(MOST_PLACES).forEach(tally -> {
             var first = tally.first();
@@ -149,8 +179,8 @@ final class ShiftAnswers {
             if (first != null && last != null) {
                 answer.add(capital(tally.code().title())
                         + (first.equals(last)
-                                ? ": at " + Times.clock(first)
-                                : ": first at " + Times.clock(first) + ", last at " + Times.clock(last))
+                                ? ": at " + clock.words(first)
+                                : ": first at " + clock.words(first) + ", last at " + clock.words(last))
                         + '.');
             }
         });

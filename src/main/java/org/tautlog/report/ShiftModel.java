@@ -1,6 +1,5 @@
 package org.tautlog.report;
 
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -8,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Verdict;
 import org.tautlog.problem.Problem;
@@ -37,6 +35,7 @@ final class ShiftModel {
         model.put("tightenings", review.counts().total());
         model.put("engines", review.engines());
         model.put("safety", SafetyNote.TEXT);
+        var clock = ShiftClock.of(review);
         model.put("unsafe", ShiftAnswers.unsafe(review));
         model.put("changes", ShiftAnswers.changes(review));
         model.put("where", ShiftAnswers.where(review));
@@ -51,14 +50,16 @@ final class ShiftModel {
         model.put(
                 "listed",
                 review.listed().stream()
-                        .map(listed -> ListedModel.of(listed, specification.window()))
+                        .map(listed -> ListedModel.of(listed, specification.window(), clock))
                         .toList());
         model.put("unlisted", review.unlisted());
         model.put("streams", review.streams().stream().map(ShiftModel::stream).toList());
-        model.put("tallies", tallies(review.tallies()));
+        model.put("tallies", tallies(review.tallies(), clock));
         model.put(
                 "allChanges",
-                review.changes().stream().map(ShiftAnswers::sentence).toList());
+                review.changes().stream()
+                        .map(change -> ShiftAnswers.sentence(change, clock))
+                        .toList());
         model.put("series", review.seriesSearched());
         StreamsModel.addTo(model, review);
         model.put("charts", charts(review));
@@ -129,7 +130,7 @@ final class ShiftModel {
                 Map.entry("turn", Figures.of(summary.medianTurnDeg(), 1, "–")));
     }
 
-    private static List<Map<String, Object>> tallies(List<FindingTally> tallies) {
+    private static List<Map<String, Object>> tallies(List<FindingTally> tallies, ShiftClock clock) {
         int most = tallies.stream().mapToInt(FindingTally::tightenings).max().orElse(1);
         return tallies.stream()
                 .map(tally -> Map.<String, Object>of(
@@ -140,8 +141,8 @@ final class ShiftModel {
                         "bar", Math.round(100.0 * tally.tightenings() / most),
                         "where", tally.mostIn().words() + " (" + tally.mostInCount() + ")",
                         "lots", lots(tally.lots()),
-                        "first", clock(tally.first()),
-                        "last", clock(tally.last())))
+                        "first", clock.words(tally.first()),
+                        "last", clock.words(tally.last())))
                 .toList();
     }
 
@@ -160,6 +161,7 @@ final class ShiftModel {
                 .limit(MOST_STREAMS_CHARTED)
                 .sorted(Map.Entry.comparingByKey())
                 .toList();
+        var clock = ShiftClock.of(review);
         var models = new ArrayList<Map<String, Object>>();
         for (var entry : kept) {
             models.add(Map.of(
@@ -170,7 +172,8 @@ final class ShiftModel {
                             .filter(chart -> drawn(chart, review))
                             .map(chart -> chart(
                                     chart,
-                                    "c" + models.size() + '-' + chart.feature().name()))
+                                    "c" + models.size() + '-' + chart.feature().name(),
+                                    clock))
                             .toList()));
         }
         return models;
@@ -186,7 +189,7 @@ final class ShiftModel {
         };
     }
 
-    private static Map<String, Object> chart(StreamChart chart, String id) {
+    private static Map<String, Object> chart(StreamChart chart, String id, ShiftClock clock) {
         int n = chart.values().size();
         var why = chart.chart().whyMissing().orElse("");
         return Map.of(
@@ -204,17 +207,13 @@ final class ShiftModel {
                 chart.lastingShifts().isEmpty()
                         ? ""
                         : "Weighted averages signal from "
-                                + StreamWords.tightening(chart.tightenings()
+                                + clock.words(chart.tightenings()
                                         .get(chart.lastingShifts().get(0).index()))
                                 + '.',
                 "basis",
                 why.isEmpty() ? chart.basis() : "no limits: " + why,
                 "svg",
                 n == 0 ? "" : ControlChart.svg(chart, id));
-    }
-
-    private static String clock(@Nullable OffsetDateTime time) {
-        return time == null ? "–" : Times.clock(time);
     }
 
     private static List<Map<String, Object>> byFile(List<Problem> assumptions) {

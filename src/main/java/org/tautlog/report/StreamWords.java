@@ -10,24 +10,23 @@ import org.tautlog.review.stream.ShiftComparison;
 import org.tautlog.review.stream.SpindleCase;
 import org.tautlog.review.stream.StationChart;
 import org.tautlog.spc.Interval;
-import org.tautlog.trace.TraceIdentity;
 
 /** What streams say side by side, in sentences made of the review's own numbers. */
 final class StreamWords {
     private StreamWords() {}
 
     /** One spindle apart from its station's others: features, sizes, bounds, since when. */
-    static String moved(SpindleCase one) {
+    static String moved(SpindleCase one, ShiftClock clock) {
         var first = one.shifts().get(0);
         return one.stream().words() + " moved apart from "
                 + (first.ofStreams() == 2
                         ? "its station's only other spindle (which of the two, a difference cannot say)"
                         : "its station's " + (first.ofStreams() - 1) + " other spindles")
                 + ": " + one.shifts().stream().map(StreamWords::size).collect(Collectors.joining(", "))
-                + "; since " + tightening(first.first())
+                + "; since " + clock.words(first.first())
                 + (first.earliest().equals(first.latest())
                         ? ""
-                        : " (between " + tightening(first.earliest()) + " and " + tightening(first.latest()) + ")")
+                        : " (between " + clock.words(first.earliest()) + " and " + clock.words(first.latest()) + ")")
                 + '.';
     }
 
@@ -103,11 +102,6 @@ final class StreamWords {
                         ? change.levelHolds() ? "; its spread changed too" : "; its spread changed"
                         : "")
                 + '.';
-    }
-
-    static String tightening(TraceIdentity identity) {
-        var time = identity.time();
-        return identity.serial() + (time == null ? "" : ", " + Times.clock(time));
     }
 
     private static String absolute(Interval bounds, boolean turned, int decimals) {

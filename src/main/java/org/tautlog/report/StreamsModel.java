@@ -128,7 +128,7 @@ final class StreamsModel {
         for (var one : review.peers().cases().stream().limit(MOST_CASES).toList()) {
             models.add(Map.of(
                     "stream", one.stream().words(),
-                    "sentence", StreamWords.moved(one),
+                    "sentence", StreamWords.moved(one, ShiftClock.of(review)),
                     "diagnosis",
                             diagnoses(review, Pattern.ONE_SPINDLE, one.stream().words()),
                     "charts", charts(one, models.size())));
@@ -257,7 +257,7 @@ final class StreamsModel {
                 "serial", identity.serial(),
                 "bolt", identity.bolt(),
                 "stream", Stream.of(identity).words(),
-                "time", time == null ? "–" : Times.clock(time),
+                "time", ShiftClock.of(review).words(identity.time()),
                 "distance", Figures.of(unusual.distance(), 1),
                 "limit", Figures.of(unusual.limit(), 1),
                 "most", unusual.most().title(),

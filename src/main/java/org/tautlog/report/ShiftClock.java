@@ -1,0 +1,32 @@
+package org.tautlog.report;
+
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.review.ShiftReview;
+import org.tautlog.trace.TraceIdentity;
+
+/**
+ * Times within a shift, as its reader needs them.
+ *
+ * @param dated whether hour and minute alone would leave the day open
+ */
+record ShiftClock(boolean dated) {
+    private static final Duration LONGEST_BY_THE_CLOCK = Duration.ofHours(24);
+
+    static ShiftClock of(ShiftReview review) {
+        var first = review.first();
+        var last = review.last();
+        return new ShiftClock(
+                first != null && last != null && Duration.between(first, last).compareTo(LONGEST_BY_THE_CLOCK) >= 0);
+    }
+
+    String words(@Nullable OffsetDateTime time) {
+        return time == null ? "–" : dated ? Times.minutes(time) : Times.clock(time);
+    }
+
+    /** The engine and when it was there; its serial alone where there is no time. */
+    String words(TraceIdentity identity) {
+        return identity.serial() + (identity.time() == null ? "" : ", " + words(identity.time()));
+    }
+}
