@@ -38,7 +38,7 @@ record ArchiveFolder(Path root) {
         Files.createDirectories(root);
         for (var entry : Disk.list(root)) {
             if (!OURS.contains(entry.getFileName().toString())) {
-                throw new IOException(root + " holds " + entry.getFileName()
+                throw new ArchiveRefusal(root + " holds " + entry.getFileName()
                         + " and is no archive; name an empty or new folder, or an archive");
             }
         }
@@ -57,10 +57,10 @@ record ArchiveFolder(Path root) {
     static ArchiveFolder open(Path root) throws IOException {
         var folder = new ArchiveFolder(root);
         if (!Files.isDirectory(root)) {
-            throw new IOException("there is no archive " + root);
+            throw new ArchiveRefusal("there is no archive " + root);
         }
         if (!Files.exists(root.resolve(READ_ME)) && !Files.isDirectory(folder.batches())) {
-            throw new IOException(root + " is no archive: it has neither " + READ_ME + " nor " + BATCHES);
+            throw new ArchiveRefusal(root + " is no archive: it has neither " + READ_ME + " nor " + BATCHES);
         }
         return folder;
     }

@@ -202,7 +202,7 @@ public final class Importer implements AutoCloseable {
             if (other.specification().equals(specification.name())
                     && other.version().equals(specification.version())
                     && !other.specificationSha256().equals(specificationSha256)) {
-                throw new IOException("specification " + specification.name() + " version " + specification.version()
+                throw new ArchiveRefusal("specification " + specification.name() + " version " + specification.version()
                         + " judged before with other contents; give the changed file a new version");
             }
         }

@@ -23,7 +23,7 @@
  * {@link org.tautlog.archive.Stamp}, {@link org.tautlog.archive.Imported}, {@link org.tautlog.archive.ArchiveQuery},
  * {@link org.tautlog.archive.JudgementFilter}, {@link org.tautlog.archive.KeptDecision},
  * {@link org.tautlog.archive.Counts}, {@link org.tautlog.archive.Tidied}, {@link org.tautlog.archive.Verification},
- * {@link org.tautlog.archive.SealCheck}.
+ * {@link org.tautlog.archive.SealCheck}, {@link org.tautlog.archive.ArchiveRefusal}.
  *
  * <p>May import: judge, signature, joint.window, trace, problem. Refuses to: forget; alter; judge.
  */

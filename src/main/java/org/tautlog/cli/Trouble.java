@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.NoSuchFileException;
+import org.tautlog.archive.ArchiveRefusal;
 import org.tautlog.cli.terminal.ExitCode;
 import org.tautlog.cli.terminal.Refusal;
 import picocli.CommandLine;
@@ -25,15 +26,25 @@ final class Trouble {
 
     static int report(Exception failure, CommandLine command, boolean debug) {
         var err = command.getErr();
-        if (failure instanceof Refusal refusal) {
-            err.println("tautlog: " + refusal.getMessage());
+        if (isRefusal(failure)) {
+            err.println("tautlog: " + failure.getMessage());
         } else {
             err.println("tautlog: " + sentence(failure) + (debug ? "" : "; run with --debug to see where"));
         }
         if (debug) {
             failure.printStackTrace(err);
         }
-        return (failure instanceof Refusal refusal ? refusal.exitCode() : ExitCode.FAILED).number();
+        return exitCode(failure).number();
+    }
+
+    private static boolean isRefusal(Exception failure) {
+        return failure instanceof Refusal || failure instanceof ArchiveRefusal;
+    }
+
+    private static ExitCode exitCode(Exception failure) {
+        return failure instanceof Refusal refusal
+                ? refusal.exitCode()
+                : isRefusal(failure) ? ExitCode.WRONG_USE : ExitCode.FAILED;
     }
 
     static int outOfMemory(OutOfMemoryError full, PrintWriter err, boolean debug) {

@@ -57,6 +57,36 @@ class TidyTest {
     }
 
     @Test
+    void an_altered_or_missing_proof_of_a_merged_import_is_named_and_the_rest_is_still_checked() throws IOException {
+        var archive = Archive.create(folder);
+        take(archive, "monday.csv", 1, 1);
+        take(archive, "tuesday.csv", 2, 1);
+        archive.tidy(STAMP);
+        var merged = Disk.list(folder.resolve("batches")).get(0);
+        var proof = Disk.list(merged).stream()
+                .filter(file -> file.getFileName().toString().startsWith("manifest-of-"))
+                .findFirst()
+                .orElseThrow();
+        var bytes = Files.readAllBytes(proof);
+        for (int place : new int[] {0, bytes.length / 2, bytes.length - 2}) {
+            var flipped = bytes.clone();
+            flipped[place] ^= 1;
+            Files.write(proof, flipped);
+            named(archive, proof, "byte " + place);
+        }
+        Files.delete(proof);
+        named(archive, proof, "missing");
+        Files.write(proof, bytes);
+        assertEquals(List.of(), archive.verify().problems());
+    }
+
+    private static void named(Archive archive, Path file, String how) throws IOException {
+        var name = file.getFileName().toString();
+        var problems = archive.verify().problems();
+        assertTrue(problems.stream().anyMatch(problem -> problem.where().file().endsWith(name)), how + ": " + problems);
+    }
+
+    @Test
     void specifications_keep_the_order_of_their_first_use_whatever_the_clock_and_tidying_do() throws IOException {
         var archive = Archive.create(folder);
         var versions = List.of("7", "2", "9", "4", "1", "8");
