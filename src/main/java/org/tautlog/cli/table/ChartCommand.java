@@ -21,7 +21,11 @@ import picocli.CommandLine.Spec;
                     + " point that breaks a rule.",
             "",
             "Rows are taken in the order of the file. --freeze keeps the limits in a file; --limits holds later values"
-                    + " against them."
+                    + " against them.",
+            "",
+            "A table of more than 1,000,000 rows is charted value by value where the kind is individuals, ewma or cusum:"
+                    + " a first pass over the file for the limits, of which no value is left out, and one for the"
+                    + " points. Every signal is counted, the first 200 of each panel are told."
         },
         footerHeading = "%nExamples:%n",
         footer = {

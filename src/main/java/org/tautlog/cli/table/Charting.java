@@ -6,13 +6,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.cli.terminal.Digits;
 import org.tautlog.cli.terminal.Refusal;
+import org.tautlog.intake.table.CsvColumns;
 import org.tautlog.intake.table.CsvRow;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.study.FrozenLimits;
+import org.tautlog.spc.study.LongSeries;
 import org.tautlog.spc.study.SeriesStudies;
 import org.tautlog.spc.study.SeriesStudy;
 import org.tautlog.spc.study.StudyKind;
@@ -49,9 +52,16 @@ record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> g
         }
         var subgroup = options.subgroup();
         boolean named = subgroup != null && TableInputs.size(subgroup).isEmpty();
-        var columns = table.read(numbers, named ? List.of(subgroup) : List.of(), err);
-        var rows = kind == StudyKind.STREAMS ? Map.of("", columns.rows()) : table.groups(columns);
         var study = options.study();
+        var texts = named ? List.of(subgroup) : List.<String>of();
+        Optional<CsvColumns> read = LongSeries.charts(kind)
+                ? table.readUpTo(LongCharting.MOST_AT_ONCE, numbers, texts, err)
+                : Optional.of(table.read(numbers, texts, err));
+        if (read.isEmpty()) {
+            return LongCharting.run(table, kind, values, study, frozen, err);
+        }
+        var columns = read.get();
+        var rows = kind == StudyKind.STREAMS ? Map.of("", columns.rows()) : table.groups(columns);
         var groups = new LinkedHashMap<String, Answer<SeriesStudy>>();
         rows.forEach((name, members) -> groups.put(
                 name,
@@ -108,11 +118,14 @@ record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> g
         if (frozen.isEmpty()) {
             return SeriesStudies.phaseOne(kind, columns, rows, options);
         }
+        return limits(frozen, kind, group).flatMap(limits -> SeriesStudies.phaseTwo(limits, columns, rows, options));
+    }
+
+    static Answer<FrozenLimits> limits(Map<String, FrozenLimits> frozen, StudyKind kind, String group) {
         var limits = frozen.get(group);
-        if (limits == null || limits.kind() != kind) {
-            return Answer.missing(Reason.NOT_ASKED, "the file of limits holds none of this group for " + kind.word());
-        }
-        return SeriesStudies.phaseTwo(limits, columns, rows, options);
+        return limits == null || limits.kind() != kind
+                ? Answer.missing(Reason.NOT_ASKED, "the file of limits holds none of this group for " + kind.word())
+                : Answer.of(limits);
     }
 
     /** The studies that could be made, by group. */
@@ -158,13 +171,16 @@ record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> g
             lines.add("  no point breaks a rule");
             return;
         }
-        lines.add("  " + study.signals().size() + (study.signals().size() == 1 ? " signal:" : " signals:"));
+        lines.add("  " + study.signalCount() + (study.signalCount() == 1 ? " signal:" : " signals:"));
         study.signals().stream()
                 .limit(MOST_SIGNALS)
                 .forEach(signal -> lines.add("    point " + signal.point() + " (" + signal.place() + "), "
                         + signal.panel() + " " + Digits.of(signal.value()) + ": " + signal.said()));
-        if (study.signals().size() > MOST_SIGNALS) {
-            lines.add("    and " + (study.signals().size() - MOST_SIGNALS) + " more; --json gives all");
+        if (study.signalCount() > MOST_SIGNALS) {
+            lines.add("    and " + (study.signalCount() - MOST_SIGNALS) + " more; --json gives "
+                    + (study.signalCount() > study.signals().size()
+                            ? "the first " + study.signals().size()
+                            : "all"));
         }
     }
 }

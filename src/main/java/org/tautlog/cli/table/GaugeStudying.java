@@ -43,7 +43,7 @@ record GaugeStudying(
         var numbers = reference == null ? List.of(value) : List.of(value, reference);
         var texts =
                 Stream.of(part, appraiser, trial).flatMap(Stream::ofNullable).toList();
-        var columns = Refusal.orRefuse(CsvColumns.read(file, numbers, texts));
+        var columns = Refusal.orRefuse(CsvColumns.read(file, numbers, texts, CsvColumns.MOST_ROWS));
         columns.problems().forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
         if (columns.rejected() > 0) {
             err.println(columns.rejected() + " rows could not be used");

@@ -7,12 +7,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.intake.table.CsvColumns;
 import org.tautlog.intake.table.CsvRow;
+import org.tautlog.intake.table.CsvScan;
+import org.tautlog.problem.Problem;
+import org.tautlog.problem.ProblemCode;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -33,18 +37,40 @@ final class TableInputs {
 
     /** The rows with their numbers and texts, the columns of {@code --by} first among the texts. */
     CsvColumns read(List<String> numbers, List<String> texts, PrintWriter err) throws IOException {
+        return kept(Refusal.orRefuse(CsvColumns.read(file, numbers, names(texts), CsvColumns.MOST_ROWS)), err);
+    }
+
+    /** The rows, or nothing where there are more than so many. */
+    Optional<CsvColumns> readUpTo(int most, List<String> numbers, List<String> texts, PrintWriter err)
+            throws IOException {
+        var read = CsvColumns.read(file, numbers, names(texts), most);
+        boolean more = read.problems().stream().anyMatch(problem -> problem.code() == ProblemCode.TOO_LARGE);
+        return more ? Optional.empty() : Optional.of(kept(Refusal.orRefuse(read), err));
+    }
+
+    /** Hands on each row without keeping it; the texts are those of {@code --by}. */
+    CsvScan each(List<String> numbers, CsvScan.Taker taker) throws IOException {
+        return Refusal.orRefuse(CsvScan.each(file, numbers, by, Integer.MAX_VALUE - 1, taker));
+    }
+
+    private List<String> names(List<String> texts) {
         var names = new ArrayList<>(by);
         names.addAll(texts);
-        var columns = Refusal.orRefuse(CsvColumns.read(file, numbers, names));
-        columns.problems().forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
-        if (columns.rejected() > 0) {
-            err.println(columns.rejected() + " of " + (columns.rows().size() + columns.rejected())
-                    + " rows could not be used"
-                    + (columns.rejected() > columns.problems().size()
-                            ? "; the first " + columns.problems().size() + " are named above"
-                            : ""));
-        }
+        return names;
+    }
+
+    private static CsvColumns kept(CsvColumns columns, PrintWriter err) {
+        say(columns.rejected(), columns.rows().size(), columns.problems(), err);
         return columns;
+    }
+
+    /** Names the rows that could not be used. */
+    static void say(int rejected, int kept, List<Problem> problems, PrintWriter err) {
+        problems.forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
+        if (rejected > 0) {
+            err.println(rejected + " of " + (kept + rejected) + " rows could not be used"
+                    + (rejected > problems.size() ? "; the first " + problems.size() + " are named above" : ""));
+        }
     }
 
     /** Rows by the words of their group, in the file's order; one group without a name where none is asked for or there is no row. */
@@ -65,8 +91,12 @@ final class TableInputs {
     }
 
     String group(CsvRow row) {
+        return group(row.texts());
+    }
+
+    String group(List<String> texts) {
         return IntStream.range(0, by.size())
-                .mapToObj(i -> by.get(i) + " " + row.texts().get(i))
+                .mapToObj(i -> by.get(i) + " " + texts.get(i))
                 .collect(Collectors.joining(", "));
     }
 

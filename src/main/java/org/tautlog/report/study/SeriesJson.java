@@ -43,6 +43,7 @@ public final class SeriesJson {
         node.put("basis", study.basis());
         var figures = node.putObject("figures");
         study.figures().forEach(figure -> figures.put(figure.name(), Nodes.number(figure.value())));
+        node.put("signalCount", study.signalCount());
         var signals = node.putArray("signals");
         for (var signal : study.signals()) {
             signals.addObject()

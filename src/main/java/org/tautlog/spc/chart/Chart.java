@@ -64,11 +64,23 @@ public record Chart(ChartKind kind, List<ChartPoint> points) {
         var watch = new RunRuleWatch(rules);
         var points = new ChartPoint[values.length];
         for (int i = 0; i < values.length; i++) {
-            var lines = linesAt.apply(i);
-            double z = lines.sigma() > 0 ? (values[i] - lines.centre()) / lines.sigma() : 0;
-            var broken = watch.next(z, lines.beyond(values[i]));
-            points[i] = new ChartPoint(i, values[i], lines.lower(), lines.centre(), lines.upper(), lines.n(), broken);
+            points[i] = point(i, values[i], linesAt.apply(i), watch);
         }
         return new Chart(kind, List.of(points));
+    }
+
+    /**
+     * Draws the next point of a chart: what a series too long for a whole one is held against its limits with.
+     *
+     * @param index place in the series, from 0
+     * @param value what is plotted, a finite number
+     * @param lines the limits there
+     * @param watch the run rules, told of every point in time order
+     * @return the point
+     */
+    public static ChartPoint point(int index, double value, Lines lines, RunRuleWatch watch) {
+        double z = lines.sigma() > 0 ? (value - lines.centre()) / lines.sigma() : 0;
+        var broken = watch.next(z, lines.beyond(value));
+        return new ChartPoint(index, value, lines.lower(), lines.centre(), lines.upper(), lines.n(), broken);
     }
 }

@@ -66,9 +66,8 @@ public final class IndividualsChart {
     public static Answer<ChartPair> chart(IndividualsLimits limits, double[] values, Set<RunRule> rules) {
         return Sample.of(values, 1, "a chart of single values").map(sample -> {
             var x = sample.toArray();
-            var lines = new Chart.Lines(limits.lower(), limits.centre(), limits.upper(), limits.sigma(), 1);
-            var spreadLines =
-                    new Chart.Lines(0, limits.movingRangeCentre(), limits.movingRangeUpper(), limits.shortSigma(), 2);
+            var lines = limits.lines();
+            var spreadLines = limits.movingRangeLines();
             var ranges = new double[x.length - 1];
             for (int i = 1; i < x.length; i++) ranges[i - 1] = Math.abs(x[i] - x[i - 1]);
             return new ChartPair(
@@ -92,22 +91,12 @@ public final class IndividualsChart {
                 return Answer.missing(
                         Reason.NO_SPREAD, "more than half of the values repeat, so the chosen spread estimate is 0");
             var neighbours = Autocorrelation.ofDifferences(values).found().orElse(Autocorrelation.none());
-            double factor = options.neighbours() == IndividualsOptions.Neighbours.WIDEN
-                            && options.spread() != IndividualsSpread.STANDARD_DEVIATION
-                            && options.spread() != IndividualsSpread.MEDIAN_DEVIATION
-                    ? neighbours.movingRangeFactor()
-                    : 1;
-            double rangeCentre = shortSigma * PAIR.d2();
-            return Answer.of(new IndividualsLimits(
+            return Answer.of(IndividualsLimits.of(
                     options.spread() == IndividualsSpread.MEDIAN_DEVIATION ? sample.median() : sample.mean(),
                     shortSigma,
-                    shortSigma * factor,
-                    options.width(),
-                    rangeCentre,
-                    rangeCentre + options.width() * shortSigma * PAIR.d3(),
                     values.length,
-                    options.spread(),
-                    neighbours));
+                    neighbours,
+                    options));
         });
     }
 

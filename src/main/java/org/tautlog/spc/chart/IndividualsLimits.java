@@ -33,6 +33,49 @@ public record IndividualsLimits(
         if (!(width > 0)) throw new IllegalArgumentException("width is " + width + "; it must be above 0 sigma");
     }
 
+    /** Limits from a centre and a spread: where neighbours resemble each other, a spread of moving ranges is widened. */
+    static IndividualsLimits of(
+            double centre, double shortSigma, int n, Autocorrelation neighbours, IndividualsOptions options) {
+        var pair = ChartConstants.of(2);
+        double factor = options.neighbours() == IndividualsOptions.Neighbours.WIDEN
+                        && options.spread() != IndividualsSpread.STANDARD_DEVIATION
+                        && options.spread() != IndividualsSpread.MEDIAN_DEVIATION
+                ? neighbours.movingRangeFactor()
+                : 1;
+        double rangeCentre = shortSigma * pair.d2();
+        return new IndividualsLimits(
+                centre,
+                shortSigma,
+                shortSigma * factor,
+                options.width(),
+                rangeCentre,
+                rangeCentre + options.width() * shortSigma * pair.d3(),
+                n,
+                options.spread(),
+                neighbours);
+    }
+
+    /**
+     * {@return limits from a centre and a standard deviation that are taken as known}
+     *
+     * @param centre where the process should lie
+     * @param sigma standard deviation of single values, above 0
+     * @param options how the chart is made
+     */
+    public static IndividualsLimits stated(double centre, double sigma, IndividualsOptions options) {
+        return of(centre, sigma, 0, Autocorrelation.none(), options);
+    }
+
+    /** {@return what single values are held against} */
+    public Chart.Lines lines() {
+        return new Chart.Lines(lower(), centre, upper(), sigma, 1);
+    }
+
+    /** {@return what moving ranges are held against} */
+    public Chart.Lines movingRangeLines() {
+        return new Chart.Lines(0, movingRangeCentre, movingRangeUpper, shortSigma, 2);
+    }
+
     /** {@return lower control limit} */
     public double lower() {
         return centre - width * sigma;

@@ -47,8 +47,12 @@ public enum RunRule {
         return EnumSet.of(BEYOND_LIMITS);
     }
 
-    /** What is left of rules on a chart of ranges or deviations, whose law is skew: the limits, where they are watched. */
-    static EnumSet<RunRule> ofSpread(Set<RunRule> rules) {
+    /**
+     * {@return what is left of rules on a chart of ranges or deviations, whose law is skew: the limits, where they are watched}
+     *
+     * @param rules the rules switched on
+     */
+    public static EnumSet<RunRule> ofSpread(Set<RunRule> rules) {
         return rules.contains(BEYOND_LIMITS) ? limitsOnly() : EnumSet.noneOf(RunRule.class);
     }
 

@@ -11,11 +11,14 @@ import org.tautlog.spc.Autocorrelation;
 import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.ChartKind;
 import org.tautlog.spc.chart.ChartPoint;
+import org.tautlog.spc.chart.IndividualsLimits;
 import org.tautlog.spc.chart.IndividualsOptions;
 import org.tautlog.spc.chart.Removed;
 import org.tautlog.spc.chart.RunRule;
 import org.tautlog.spc.timeweighted.Cusum;
+import org.tautlog.spc.timeweighted.CusumLimits;
 import org.tautlog.spc.timeweighted.CusumPoint;
+import org.tautlog.spc.timeweighted.EwmaLimits;
 
 /** A study while it is put together. */
 final class Draft {
@@ -82,6 +85,26 @@ final class Draft {
         }
     }
 
+    void individuals(IndividualsLimits of, ChartPoint last) {
+        lines("", last);
+        figure("standard deviation", of.sigma());
+        figure("mean moving range", of.movingRangeCentre());
+        figure("upper limit of moving ranges", of.movingRangeUpper());
+    }
+
+    void ewma(EwmaLimits of, ChartPoint last) {
+        lines("", last);
+        figure("standard deviation", of.sigma());
+        figure("weight of the newest value", of.lambda());
+        figure("width", of.width());
+    }
+
+    void cusum(CusumLimits of) {
+        figure("target", of.target());
+        figure("slack k", of.reference());
+        figure("decision value h", of.decision());
+    }
+
     void differentLimits(Chart chart) {
         var first = chart.points().get(0);
         if (chart.points().stream().anyMatch(point -> point.upper() != first.upper()))
@@ -126,9 +149,8 @@ final class Draft {
 
     /** The upper sum above and the lower one below zero, each with its decision value. */
     void sums(Cusum cusum) {
-        double h = cusum.limits().decision();
-        var up = sums(cusum, h, CusumPoint::upperSum);
-        var down = sums(cusum, h, point -> -point.lowerSum());
+        var up = sums(cusum, CusumPoint::upperSum);
+        var down = sums(cusum, point -> -point.lowerSum());
         panelOnly("cumulative sums", true, new PanelLine("upper sum", up), new PanelLine("lower sum", down));
         for (var point : cusum.signals()) {
             boolean rise = point.signal() == CusumPoint.Signal.UP;
@@ -138,16 +160,20 @@ final class Draft {
                     places.apply(index),
                     "cumulative sums",
                     rise ? point.upperSum() : -point.lowerSum(),
-                    (rise ? "risen" : "fallen") + " since point " + (point.began() + 1) + ", now near "
-                            + digits(point.level(cusum.limits()))));
+                    moved(point, cusum.limits())));
         }
     }
 
-    private static Chart sums(Cusum cusum, double h, java.util.function.ToDoubleFunction<CusumPoint> sum) {
+    static String moved(CusumPoint point, CusumLimits limits) {
+        return (point.signal() == CusumPoint.Signal.UP ? "risen" : "fallen") + " since point " + (point.began() + 1)
+                + ", now near " + digits(point.level(limits));
+    }
+
+    private static Chart sums(Cusum cusum, java.util.function.ToDoubleFunction<CusumPoint> sum) {
         return Chart.draw(
                 ChartKind.CUSUM,
                 cusum.points().stream().mapToDouble(sum).toArray(),
-                i -> new Chart.Lines(-h, 0, h, 0, 1),
+                i -> cusum.limits().lines(),
                 RunRule.limitsOnly());
     }
 
@@ -165,11 +191,16 @@ final class Draft {
     }
 
     SeriesStudy study() {
-        int points = panels.get(0).lines().get(0).chart().points().size();
-        return new SeriesStudy(kind, values, points, basis, figures, panels, signals, removed, notes, limits);
+        return study(panels.get(0).lines().get(0).chart().points().size(), signals.size());
     }
 
-    private static String broken(ChartPoint point) {
+    /** A study of which not every point is drawn, nor every signal told. */
+    SeriesStudy study(int points, int signalCount) {
+        return new SeriesStudy(
+                kind, values, points, basis, figures, panels, signals, signalCount, removed, notes, limits);
+    }
+
+    static String broken(ChartPoint point) {
         return point.broken().stream()
                 .map(rule -> rule == RunRule.BEYOND_LIMITS
                         ? point.value() > point.upper() ? "above the upper limit" : "below the lower limit"

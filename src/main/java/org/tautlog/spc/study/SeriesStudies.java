@@ -106,10 +106,8 @@ public final class SeriesStudies {
                             var draft = draft(basis, x.length, this::place);
                             if (known == null)
                                 draft.neighbours("the values", basis.limits.neighbours(), options.neighbours());
-                            draft.lines("", pair.location().points().get(0));
-                            draft.figure("standard deviation", basis.limits.sigma());
-                            draft.figure("mean moving range", basis.limits.movingRangeCentre());
-                            draft.figure("upper limit of moving ranges", basis.limits.movingRangeUpper());
+                            draft.individuals(
+                                    basis.limits, pair.location().points().get(0));
                             draft.panel("single values", true, new PanelLine("value", pair.location()));
                             if (x.length > 1)
                                 draft.panel("moving ranges", true, new PanelLine("moving range", pair.spread()));
@@ -125,10 +123,7 @@ public final class SeriesStudies {
                 .flatMap(basis -> EwmaChart.chart(basis.limits, x).map(chart -> {
                     var draft = draft(basis, x.length, this::place);
                     sayNeighbours(draft, basis, x);
-                    draft.lines("", chart.points().get(x.length - 1));
-                    draft.figure("standard deviation", basis.limits.sigma());
-                    draft.figure("weight of the newest value", basis.limits.lambda());
-                    draft.figure("width", basis.limits.width());
+                    draft.ewma(basis.limits, chart.points().get(x.length - 1));
                     draft.panel("moving averages", true, new PanelLine("average", chart));
                     draft.onlyLimits(options.rules());
                     return draft.study();
@@ -143,9 +138,7 @@ public final class SeriesStudies {
                 .flatMap(basis -> Cusum.of(basis.limits, x).map(sums -> {
                     var draft = draft(basis, x.length, this::place);
                     sayNeighbours(draft, basis, x);
-                    draft.figure("target", basis.limits.target());
-                    draft.figure("slack k", basis.limits.reference());
-                    draft.figure("decision value h", basis.limits.decision());
+                    draft.cusum(basis.limits);
                     draft.sums(sums);
                     draft.onlyLimits(options.rules());
                     return draft.study();

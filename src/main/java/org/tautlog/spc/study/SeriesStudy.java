@@ -7,11 +7,12 @@ import java.util.List;
  *
  * @param kind what was charted
  * @param values how many values it rests on
- * @param points how many points were plotted
+ * @param points how many points there are; of a long series fewer are drawn
  * @param basis where the limits come from, one sentence part
  * @param figures centre, limits and sigmas by name, in reading order; limits that differ from point to point are the last's
  * @param panels its drawings, at least 1
- * @param signals every point that gave a signal, in order
+ * @param signals the points that gave a signal, in order within each panel; of a long series the first ones
+ * @param signalCount how many signals there were, at least as many as are told
  * @param removed every point left out of the limits, with its reason; none in phase 2
  * @param notes what a reader must know beside the figures
  * @param limits the limits, to be frozen
@@ -24,6 +25,7 @@ public record SeriesStudy(
         List<Figure> figures,
         List<StudyPanel> panels,
         List<StudySignal> signals,
+        int signalCount,
         List<LeftOut> removed,
         List<String> notes,
         FrozenLimits limits) {
@@ -34,6 +36,9 @@ public record SeriesStudy(
         signals = List.copyOf(signals);
         removed = List.copyOf(removed);
         notes = List.copyOf(notes);
+        if (signalCount < signals.size())
+            throw new IllegalArgumentException(
+                    "signalCount is " + signalCount + "; " + signals.size() + " signals are told");
     }
 
     /**

@@ -2,7 +2,6 @@ package org.tautlog.spc.study;
 
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.tautlog.spc.chart.ChartConstants;
 import org.tautlog.spc.chart.IndividualsLimits;
 import org.tautlog.spc.chart.IndividualsOptions;
 import org.tautlog.spc.chart.IndividualsSpread;
@@ -132,17 +131,6 @@ public record StudyOptions(
 
     /** Limits of single values from what is taken as known. */
     IndividualsLimits limits(Known stated) {
-        var pair = ChartConstants.of(2);
-        double wide = widthOr(USUAL_WIDTH);
-        return new IndividualsLimits(
-                stated.centre(),
-                stated.sigma(),
-                stated.sigma(),
-                wide,
-                pair.d2() * stated.sigma(),
-                (pair.d2() + wide * pair.d3()) * stated.sigma(),
-                0,
-                IndividualsSpread.MEAN_MOVING_RANGE,
-                org.tautlog.spc.Autocorrelation.none());
+        return IndividualsLimits.stated(stated.centre(), stated.sigma(), individuals());
     }
 }

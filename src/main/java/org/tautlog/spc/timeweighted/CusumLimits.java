@@ -1,5 +1,6 @@
 package org.tautlog.spc.timeweighted;
 
+import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.IndividualsLimits;
 import org.tautlog.spc.chart.IndividualsOptions;
 
@@ -27,6 +28,11 @@ public record CusumLimits(double target, double reference, double decision, doub
         if (!(headStart >= 0 && headStart < decision))
             throw new IllegalArgumentException(
                     "headStart is " + headStart + "; it must lie from 0 to below " + decision);
+    }
+
+    /** {@return what the upper sum, and the lower one turned below zero, are held against} */
+    public Chart.Lines lines() {
+        return new Chart.Lines(-decision, 0, decision, 0, 1);
     }
 
     /**

@@ -42,19 +42,7 @@ public final class EwmaChart {
                 watch.next(sample.at(i));
                 averages[i] = watch.average();
             }
-            return Chart.draw(
-                    ChartKind.EWMA,
-                    averages,
-                    i -> {
-                        double reach = limits.reach(i + 1L);
-                        return new Chart.Lines(
-                                limits.centre() - reach,
-                                limits.centre(),
-                                limits.centre() + reach,
-                                reach / limits.width(),
-                                1);
-                    },
-                    RunRule.limitsOnly());
+            return Chart.draw(ChartKind.EWMA, averages, i -> limits.lines(i + 1L), RunRule.limitsOnly());
         });
     }
 }

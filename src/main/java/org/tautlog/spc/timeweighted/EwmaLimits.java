@@ -1,5 +1,6 @@
 package org.tautlog.spc.timeweighted;
 
+import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.IndividualsLimits;
 import org.tautlog.spc.chart.IndividualsOptions;
 
@@ -54,6 +55,16 @@ public record EwmaLimits(
                 options.width(),
                 Math.sqrt((1 + r) / (1 - r)),
                 options.form());
+    }
+
+    /**
+     * {@return what an average is held against}
+     *
+     * @param point which point, from 1
+     */
+    public Chart.Lines lines(long point) {
+        double reach = reach(point);
+        return new Chart.Lines(centre - reach, centre, centre + reach, reach / width, 1);
     }
 
     /**

@@ -43,6 +43,42 @@ class TableStudiesTest {
         assertTrue(run.out().contains("n = 5"), run.out());
     }
 
+    @ParameterizedTest
+    @CsvSource({"individuals, 3", "ewma, 1", "cusum, 1"})
+    void a_table_too_long_to_keep_is_charted_in_two_passes(String kind, int least) throws IOException {
+        var table = folder.resolve("long.csv");
+        try (var rows = Files.newBufferedWriter(table)) {
+            rows.write("x\n");
+            for (int i = 0; i <= LongCharting.MOST_AT_ONCE; i++) {
+                rows.write(i == 5 ? "n/a\n" : i == 700_000 ? "90\n" : i % 2 == 0 ? "1\n" : i % 3 == 0 ? "3\n" : "2\n");
+            }
+        }
+        var limits = folder.resolve("limits.json").toString();
+        var drawing = folder.resolve("chart.svg");
+        var run = CommandLineRun.of(
+                "chart",
+                table.toString(),
+                "--value",
+                "x",
+                "--kind",
+                kind,
+                "--freeze",
+                limits,
+                "--out",
+                drawing.toString());
+        assertEquals(1, run.exitCode(), run.err());
+        assertTrue(run.err().contains(":7 (x): 'n/a' is no number"), run.err());
+        assertTrue(run.out().contains("n = 1000000, 1000000 points, limits from all 1000000 points"), run.out());
+        assertTrue(run.out().contains("no point is left out of the limits"), run.out());
+        assertTrue(run.out().contains("(line 700002)"), run.out());
+        assertTrue(Files.size(drawing) < 1_000_000, "the drawing takes " + Files.size(drawing));
+        var held = CommandLineRun.of("chart", table.toString(), "--value", "x", "--limits", limits, "--json");
+        assertTrue(
+                held.out().contains("\"basis\":\"frozen limits\""), held.out().substring(0, 300));
+        int count = Integer.parseInt(held.out().replaceAll("(?s).*\"signalCount\":([0-9]+).*", "$1"));
+        assertTrue(count >= least, "signals " + count);
+    }
+
     @Test
     void decimal_commas_are_read() throws IOException {
         var run = CommandLineRun.of("chart", table("x;y\n1,5;0\n2,5;0\n1,5;0\n2,5;0\n"), "--value", "x");
@@ -73,7 +109,7 @@ class TableStudiesTest {
     }
 
     @Test
-    void a_long_series_makes_no_long_drawing() throws IOException {
+    void a_tableseries_makes_no_tabledrawing() throws IOException {
         var text = new StringBuilder("x\n");
         var random = new java.util.Random(9);
         for (int i = 0; i < 30_000; i++) text.append(random.nextGaussian()).append('\n');

@@ -1,7 +1,6 @@
 package org.tautlog.spc.timeweighted;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import java.util.function.DoublePredicate;
@@ -12,9 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.Sample;
 import org.tautlog.spc.Simulated;
-import org.tautlog.spc.chart.IndividualsChart;
 import org.tautlog.spc.chart.IndividualsOptions;
-import org.tautlog.spc.chart.RunRule;
 
 class TimeWeightedTest {
     private static final IndividualsOptions VALUES = IndividualsOptions.withDefaults();
@@ -139,75 +136,6 @@ class TimeWeightedTest {
         var limits = Cusum.phaseOne(values, VALUES, headed).orThrow().limits();
         assertEquals(limits.decision() / 2, limits.headStart(), 1e-12);
         assertEquals(limits.decision() / 10, limits.reference(), 1e-12);
-    }
-
-    @Test
-    void ten_million_values_pass_through_in_bounded_memory() {
-        var limits = IndividualsChart.phaseOne(Simulated.normal(204, 50_000), VALUES)
-                .orThrow()
-                .limits();
-        var individuals = RunningChart.ofIndividuals(limits, RunRule.limitsOnly(), 10);
-        var ewma = RunningChart.ofEwma(EwmaLimits.of(limits, EwmaOptions.withDefaults()), 10);
-        var cusum = RunningChart.ofCusum(CusumLimits.of(limits, CusumOptions.withDefaults()), 10);
-        var sampler = Simulated.normal(205);
-        int n = 10_000_000;
-        for (int i = 0; i < n; i++) {
-            double x = i == 5_000_000 ? Double.NaN : sampler.sample();
-            individuals.accept(x);
-            ewma.accept(x);
-            cusum.accept(x);
-        }
-        assertEquals(n - 1, individuals.moments().count());
-        assertEquals(1, individuals.moments().refused());
-        assertEquals(0, individuals.moments().mean().orThrow(), 4 / Math.sqrt(n));
-        assertEquals(1, individuals.moments().sd().orThrow(), 4 / Math.sqrt(2.0 * n));
-        double rate = 1
-                - org.apache.commons.statistics.distribution.NormalDistribution.of(0, 1)
-                        .probability(limits.lower(), limits.upper());
-        Simulated.assertRate(rate, individuals.signals(), n - 1, "points beyond limits");
-        assertEquals(10, individuals.firstSignals().size());
-        assertEquals(10, individuals.lastSignals().size());
-        assertTrue(individuals.firstSignals().get(9).index()
-                < individuals.lastSignals().get(0).index());
-        assertTrue(ewma.signals() > n / 1000 && ewma.signals() < n / 50, "EWMA signals " + ewma.signals());
-        assertTrue(cusum.signals() > n / 1000 && cusum.signals() < n / 20, "CUSUM signals " + cusum.signals());
-    }
-
-    @Test
-    void running_charts_signal_where_whole_charts_do() {
-        var values = Simulated.normal(206, 2000);
-        for (int i = 1500; i < 2000; i++) values[i] += 1;
-        var limits = IndividualsChart.phaseOne(Simulated.normal(207, 500), VALUES)
-                .orThrow()
-                .limits();
-        var ewmaLimits = EwmaLimits.of(limits, EwmaOptions.withDefaults());
-        var cusumLimits = CusumLimits.of(limits, CusumOptions.withDefaults());
-        var individuals = RunningChart.ofIndividuals(limits, RunRule.nelson(), 5000);
-        var ewma = RunningChart.ofEwma(ewmaLimits, 5000);
-        var cusum = RunningChart.ofCusum(cusumLimits, 5000);
-        for (double x : values) {
-            individuals.accept(x);
-            ewma.accept(x);
-            cusum.accept(x);
-        }
-        assertEquals(
-                IndividualsChart.chart(limits, values, RunRule.nelson()).orThrow().location().signals().stream()
-                        .map(p -> (long) p.index())
-                        .toList(),
-                individuals.firstSignals().stream()
-                        .map(RunningChart.Signal::index)
-                        .toList());
-        assertEquals(
-                EwmaChart.chart(ewmaLimits, values).orThrow().signals().stream()
-                        .map(p -> (long) p.index())
-                        .toList(),
-                ewma.firstSignals().stream().map(RunningChart.Signal::index).toList());
-        assertEquals(
-                Cusum.of(cusumLimits, values).orThrow().signals().stream()
-                        .map(CusumPoint::index)
-                        .toList(),
-                cusum.firstSignals().stream().map(RunningChart.Signal::index).toList());
-        assertTrue(cusum.signals() > 400, "the shifted part signals");
     }
 
     @Test
