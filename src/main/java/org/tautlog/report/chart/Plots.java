@@ -39,7 +39,15 @@ final class Plots {
     }
 
     static NumberAxis axis(String label, double low, double high) {
-        var axis = new NumberAxis(label);
+        return axis(new NumberAxis(label), low, high);
+    }
+
+    /** An axis from 0 whose ticks end at the last point; what lies beyond is room for words. */
+    static NumberAxis axisTo(double last, String label, double high) {
+        return axis(new AxisWithRoom(label, last), 0, high);
+    }
+
+    private static NumberAxis axis(NumberAxis axis, double low, double high) {
         axis.setAutoRange(false);
         axis.setRange(low, high);
         axis.setStandardTickUnits(NumberAxis.createStandardTickUnits(Locale.ROOT));

@@ -35,7 +35,12 @@ public final class SeriesChart {
 
     private static final int MOST_NAMES = 12;
     private static final int FEW_LINES = 3;
-    private static final double LABEL_ROOM = 0.26;
+    private static final double LABEL_ROOM = 0.2;
+    /** Where the names of lines begin, right of the words of limits, and what a character of them takes. */
+    private static final double NAMES_FROM = 0.16;
+
+    private static final double CHARACTER_ROOM = 0.012;
+    private static final double MOST_ROOM = 0.5;
     private static final MathContext DIGITS = new MathContext(6);
     private static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 13);
 
@@ -75,7 +80,8 @@ public final class SeriesChart {
                 if (first) {
                     var title = new TextTitle(
                             value + (group.getKey().isEmpty() ? "" : ", " + group.getKey()) + ": "
-                                    + study.kind().title() + ", n = " + study.values() + ", " + study.basis(),
+                                    + study.kind().title() + ", n = " + study.values() + ", " + study.basis()
+                                    + (allTold(study) ? "" : "; " + study.signalCount() + " signals, not marked"),
                             TITLE);
                     title.setPaint(Ink.TEXT.colour());
                     title.setHorizontalAlignment(HorizontalAlignment.LEFT);
@@ -93,24 +99,51 @@ public final class SeriesChart {
         var all = panel.lines().stream()
                 .flatMap(line -> line.chart().points().stream())
                 .toList();
-        double n = 1 + all.stream().mapToInt(ChartPoint::index).max().orElse(1);
+        double n = Math.max(
+                study.points(),
+                1 + all.stream().mapToInt(ChartPoint::index).max().orElse(1));
         double low = min(all, p -> Math.min(p.value(), p.lower()));
         double high = -min(all, p -> -Math.max(p.value(), p.upper()));
         double margin = high > low ? 0.14 * (high - low) : Math.max(1e-3, Math.abs(high) * 0.05);
         var plot = Plots.empty(
-                Plots.axis("point, in the order of the file", 0, n * (1 + LABEL_ROOM) + 1),
+                Plots.axisTo(n, "point, in the order of the file", n * (1 + room(panel.lines())) + 1),
                 Plots.axis(
                         panel.title() + (panel.inUnitOfValues() && !unit.isEmpty() ? ", " + unit : ""),
                         low - margin,
                         high + margin));
         plot.setRangeGridlinesVisible(false);
-        limits(plot, panel.lines().get(0).chart(), n);
+        var first = panel.lines().get(0).chart();
+        boolean dense = first.points().size() > MOST_DOTS;
+        if (!dense) {
+            limits(plot, first, n);
+        }
         for (var line : panel.lines()) {
             line(plot, line, weight(line, panel, study), n);
         }
+        if (dense) {
+            limits(plot, first, n);
+        }
         names(plot, panel.lines(), n);
-        SignalMarks.add(plot, panel, study, n);
+        if (allTold(study)) {
+            SignalMarks.add(plot, panel, study, n);
+        }
         return Plots.chart(plot);
+    }
+
+    /** Of a long series only the first signals are known by place: marks for them would say that the rest is quiet. */
+    private static boolean allTold(SeriesStudy study) {
+        return study.signalCount() == study.signals().size();
+    }
+
+    /** Room right of the last point for the words of limits and lines, as a share of the points. */
+    private static double room(List<PanelLine> lines) {
+        int longest =
+                lines.stream().mapToInt(line -> line.name().length()).max().orElse(0);
+        return named(lines) ? Math.min(MOST_ROOM, NAMES_FROM + CHARACTER_ROOM * longest) : LABEL_ROOM;
+    }
+
+    private static boolean named(List<PanelLine> lines) {
+        return lines.size() > 1 && lines.size() <= MOST_NAMES;
     }
 
     private static double min(List<ChartPoint> points, ToDoubleFunction<ChartPoint> of) {
@@ -156,7 +189,7 @@ public final class SeriesChart {
 
     /** The lines' names beside their last points, highest first, so far apart that they can be read. */
     private static void names(XYPlot plot, List<PanelLine> lines, double n) {
-        if (lines.size() < 2 || lines.size() > MOST_NAMES) {
+        if (!named(lines)) {
             return;
         }
         double apart = LEAST_APART * plot.getRangeAxis().getRange().getLength();
@@ -165,7 +198,8 @@ public final class SeriesChart {
         for (var line : lines.stream().sorted(falling).toList()) {
             double height = Math.min(last(line), free);
             free = height - apart;
-            plot.addAnnotation(Plots.text(line.name(), n * 1.14 + 0.9, height, TextAnchor.CENTER_LEFT, Ink.FAINT));
+            plot.addAnnotation(
+                    Plots.text(line.name(), n * (1 + NAMES_FROM) + 0.9, height, TextAnchor.CENTER_LEFT, Ink.FAINT));
         }
     }
 

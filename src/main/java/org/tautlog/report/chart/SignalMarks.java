@@ -24,6 +24,8 @@ final class SignalMarks {
     private final Range across;
     private final Range up;
     private final List<Box> taken = new ArrayList<>();
+    /** The points of all lines: words keep off them where there is another place. */
+    private final List<Box> points = new ArrayList<>();
 
     private SignalMarks(XYPlot plot, double n) {
         this.plot = plot;
@@ -37,7 +39,18 @@ final class SignalMarks {
                 .filter(signal -> signal.panel().equals(panel.title()))
                 .toList();
         double centre = panel.lines().get(0).chart().points().get(0).centre();
-        new SignalMarks(plot, n).add(here, centre);
+        var marks = new SignalMarks(plot, n);
+        panel.lines().stream()
+                .flatMap(line -> line.chart().points().stream())
+                .limit(SeriesChart.MOST_POINTS)
+                .forEach(point -> marks.points.add(marks.around(point.index() + 1, marks.up.constrain(point.value()))));
+        marks.add(here, centre);
+    }
+
+    private Box around(int point, double y) {
+        double wide = CHARACTER * across.getLength() / 2;
+        double high = LINE * up.getLength() / 3;
+        return new Box(point - wide, point + wide, y - high, y + high);
     }
 
     private void add(List<StudySignal> signals, double centre) {
@@ -45,16 +58,16 @@ final class SignalMarks {
         signals.stream().limit(SeriesChart.MOST_POINTS).forEach(signal -> {
             double y = up.constrain(signal.value());
             marks.add(signal.point(), y);
-            double wide = CHARACTER * across.getLength() / 2;
-            double high = LINE * up.getLength() / 3;
-            taken.add(new Box(signal.point() - wide, signal.point() + wide, y - high, y + high));
+            taken.add(around(signal.point(), y));
         });
         int labels = 0;
         StudySignal before = null;
         for (var signal : signals) {
             double y = up.constrain(signal.value());
             if (!goesOn(before, signal) && labels++ < MOST_LABELS) {
-                label(signal, y, y < centre);
+                if (!label(signal, y, y < centre, points)) {
+                    label(signal, y, y < centre, List.of());
+                }
             }
             before = signal;
         }
@@ -62,7 +75,7 @@ final class SignalMarks {
     }
 
     /** On the point's own side of the centre, a line farther out where something stands, else on the other; or nowhere. */
-    private void label(StudySignal signal, double y, boolean below) {
+    private boolean label(StudySignal signal, double y, boolean below, List<Box> keepOff) {
         var words = signal.point() + ": "
                 + signal.said().replace("above the upper limit", "above").replace("below the lower limit", "below");
         double wide = words.length() * CHARACTER * across.getLength();
@@ -73,7 +86,9 @@ final class SignalMarks {
             int step = i % MOST_STEPS + 1;
             double middle = y + (below == i < MOST_STEPS ? -step : step) * line;
             var box = new Box(left, left + wide, middle - line / 2, middle + line / 2);
-            if (!up.contains(middle) || taken.stream().anyMatch(box::meets)) {
+            if (!up.contains(middle)
+                    || taken.stream().anyMatch(box::meets)
+                    || keepOff.stream().anyMatch(box::meets)) {
                 continue;
             }
             taken.add(box);
@@ -83,8 +98,9 @@ final class SignalMarks {
                     middle,
                     rightward ? TextAnchor.CENTER_LEFT : TextAnchor.CENTER_RIGHT,
                     Ink.SIGNAL));
-            return;
+            return true;
         }
+        return false;
     }
 
     private static boolean goesOn(@Nullable StudySignal before, StudySignal signal) {
