@@ -39,14 +39,15 @@ final class ChartOptions {
             paramLabel = "RULE",
             description = "Run rules beside the limits: nine-one-side, eight-one-side, six-steady,"
                     + " fourteen-alternating, two-of-three, four-of-five, fifteen-within, eight-beyond; or nelson or"
-                    + " western-electric for their sets.")
+                    + " western-electric for their sets. With streams they watch the mean of all.")
     private List<String> rules = List.of();
 
     @Option(
             names = "--without",
             split = ",",
             paramLabel = "RULE",
-            description = "Rules not to watch: one of a set, or beyond-limits for the limits themselves.")
+            description = "Rules not to watch: one of a set, or beyond-limits for the limits themselves; with streams"
+                    + " those of the mean of all.")
     private List<String> without = List.of();
 
     @Option(names = "--width", paramLabel = "W", description = "Distance of the limits in standard deviations.")

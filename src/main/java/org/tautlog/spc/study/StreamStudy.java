@@ -109,6 +109,10 @@ final class StreamStudy {
                 new FrozenLimits(StudyKind.STREAMS, limits, layout.streams));
         draft.neighbours("the streams' mean", limits.common().neighbours(), options.neighbours());
         draft.neighbours("a stream's differences from the mean", limits.neighbours(), options.neighbours());
+        if (!options.rules().equals(RunRule.limitsOnly()))
+            draft.note(
+                    "the run rules chosen watch the mean of the streams; single streams are always held against their"
+                            + " limits, runs and sums");
         draft.lines(" of the mean of streams", chart.common().points().get(0));
         draft.figure("reach of deviations from own centre", limits.groupReach());
         draft.figure("reach of differences from the mean", limits.ownReach(layout.streams.size()));
