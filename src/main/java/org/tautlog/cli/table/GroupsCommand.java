@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
         footerHeading = "%nExamples:%n",
         footer = {
             "  tautlog groups verdicts.csv --value finalTorqueNm --by spindle",
-            "  tautlog groups verdicts.csv --value finalTorqueNm --by lot --json"
+            "  tautlog groups verdicts.csv --value finalTorqueNm --by boltLot --json"
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
