@@ -4,14 +4,18 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.tautlog.archive.ledger.LedgerEntry;
 import org.tautlog.archive.ledger.LedgerEvent.Decided;
+import org.tautlog.archive.table.BriefRow;
 import org.tautlog.archive.table.JudgementTable;
 import org.tautlog.archive.table.Kept;
 import org.tautlog.archive.table.KeptJudgement;
 import org.tautlog.archive.table.ProblemTable;
 import org.tautlog.archive.table.TraceTable;
+import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Judgement;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
@@ -28,6 +32,7 @@ public final class ArchiveQuery implements AutoCloseable {
 
     private final ArchiveFolder archive;
     private final RowReader rows;
+    private final BriefRow.Reader brief = new BriefRow.Reader();
 
     ArchiveQuery(ArchiveFolder archive) {
         this.archive = archive;
@@ -78,6 +83,45 @@ public final class ArchiveQuery implements AutoCloseable {
     }
 
     /**
+     * Judgements in brief, one after the other: for a search among more than memory holds. Their files are held against the
+     * hashes of the manifests; where one does not fit, each row is read whole and held against its own.
+     *
+     * @param <A> what they are taken into
+     * @param filter which are wanted
+     * @param numbers columns of numbers that are wanted besides
+     * @param start an empty result; asked for again where the search must begin anew
+     * @param step takes one into the result, in order of time
+     * @return the result
+     * @throws IOException where the archive cannot be read
+     */
+    public <A> Outcome<A> brief(
+            BriefFilter filter, List<String> numbers, Supplier<A> start, BiConsumer<A, BriefRow> step)
+            throws IOException {
+        var columns = new ArrayList<>(BriefRow.COLUMNS);
+        columns.addAll(numbers);
+        return rows.fold(
+                JudgementTable.table(),
+                columns,
+                filter.condition(),
+                IN_TIME,
+                start,
+                (result, row) -> step.accept(result, brief.read(row)));
+    }
+
+    /**
+     * Whole judgements of recordings that are known in brief.
+     *
+     * @param recordings the recordings; the judgements of all of them are held in memory
+     * @return their judgements, by every specification, in order of time
+     * @throws IOException where the archive cannot be read
+     */
+    public Outcome<List<Kept<KeptJudgement>>> judgements(Collection<BriefJudgement> recordings) throws IOException {
+        return recordings.isEmpty()
+                ? Outcome.of(List.of(), List.of())
+                : rows.all(JudgementTable.table(), new Condition().ofRecordings(recordings), IN_TIME);
+    }
+
+    /**
      * The traces that judgements are of, in one search: those of an engine with its peers, or a part of a shift.
      *
      * @param judgements the judgements; the traces of all of them are held in memory
@@ -87,7 +131,13 @@ public final class ArchiveQuery implements AutoCloseable {
     public Outcome<List<Kept<Trace>>> traces(Collection<Judgement> judgements) throws IOException {
         return judgements.isEmpty()
                 ? Outcome.of(List.of(), List.of())
-                : rows.all(TraceTable.table(), new Condition().ofRecordings(judgements), IN_TIME);
+                : rows.all(
+                        TraceTable.table(),
+                        new Condition()
+                                .ofRecordings(judgements.stream()
+                                        .map(BriefJudgement::of)
+                                        .toList()),
+                        IN_TIME);
     }
 
     /**

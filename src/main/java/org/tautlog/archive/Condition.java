@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.archive.table.IdentityColumns;
-import org.tautlog.judge.Judgement;
+import org.tautlog.judge.BriefJudgement;
 
 /** A condition on rows: SQL with its values apart, and which files cannot hold any such row. */
 final class Condition {
@@ -30,7 +30,7 @@ final class Condition {
     }
 
     /** The recordings that judgements are of: times and serials say where to look, places in the exports which they are. */
-    Condition ofRecordings(Collection<Judgement> judgements) {
+    Condition ofRecordings(Collection<BriefJudgement> judgements) {
         var serials = judgements.stream()
                 .map(one -> one.identity().serial())
                 .distinct()
@@ -38,7 +38,7 @@ final class Condition {
         mayHold = mayHold.and(file -> serials.stream().anyMatch(serial -> mayHoldSerial(file, serial)));
         terms.add("serial IN (" + places(serials.size(), "?") + ")");
         values.addAll(serials);
-        var sources = judgements.stream().map(Judgement::source).distinct().toList();
+        var sources = judgements.stream().map(BriefJudgement::source).distinct().toList();
         terms.add("(source_sha256, source_line) IN (" + places(sources.size(), "(?, ?)") + ")");
         sources.forEach(source -> values.addAll(List.of(source.sha256(), source.line())));
         var times = judgements.stream()
@@ -47,6 +47,34 @@ final class Condition {
         if (times.stream().allMatch(Optional::isPresent)) {
             var sorted = times.stream().map(Optional::orElseThrow).sorted().toList();
             return fromUtc(sorted.get(0)).untilUtc(sorted.get(sorted.size() - 1));
+        }
+        return this;
+    }
+
+    Condition isAnyOf(String column, Collection<String> wanted) {
+        terms.add(column + " IN (" + places(wanted.size(), "?") + ")");
+        values.addAll(wanted);
+        return this;
+    }
+
+    /** Rows whose list in the column has the value. */
+    Condition holds(String column, String value) {
+        return term("list_contains(" + column + ", ?)", value);
+    }
+
+    /** Rows of a range of time, its ends included, and all that have none. */
+    Condition timelessOr(@Nullable OffsetDateTime earliest, @Nullable OffsetDateTime latest) {
+        var range = new ArrayList<String>();
+        if (earliest != null) {
+            range.add("time_utc >= ?");
+            values.add(utc(earliest));
+        }
+        if (latest != null) {
+            range.add("time_utc <= ?");
+            values.add(utc(latest));
+        }
+        if (!range.isEmpty()) {
+            terms.add("(time_utc IS NULL OR (" + String.join(" AND ", range) + "))");
         }
         return this;
     }

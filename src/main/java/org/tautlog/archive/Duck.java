@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.Collection;
 import java.util.List;
 import java.util.Properties;
 import java.util.stream.Collectors;
@@ -47,7 +48,7 @@ final class Duck {
     }
 
     /** The rows of files, whose names are names and never patterns; columns that came later are empty in older files. */
-    static String rowsOf(List<Path> files) {
+    static String rowsOf(Collection<Path> files) {
         return files.stream()
                 .map(file -> text(file.toAbsolutePath().toString().replaceAll("([\\[*?])", "[$1]")))
                 .collect(Collectors.joining(", ", "read_parquet([", "], union_by_name = true)"));

@@ -5,10 +5,15 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.tautlog.archive.table.Kept;
+import org.tautlog.archive.table.Row;
 import org.tautlog.archive.table.Table;
 import org.tautlog.archive.table.TraceTable;
 import org.tautlog.problem.Outcome;
@@ -31,6 +36,8 @@ final class RowReader implements AutoCloseable {
         this.archive = archive;
     }
 
+    private final Set<Path> asKept = new HashSet<>();
+
     /** What the archive holds now. */
     Snapshot snapshot() throws IOException {
         return Snapshot.of(archive, batches);
@@ -39,7 +46,7 @@ final class RowReader implements AutoCloseable {
     <T> Outcome<List<Kept<T>>> all(Table<T> table, Condition condition, String order) throws IOException {
         var answer = answer(table.name(), condition, (files, problems) -> {
             var found = new ArrayList<Kept<T>>();
-            run(table, files, condition, order, found::add, problems);
+            run(table, files, condition, order, (row, kept) -> found.add(kept), problems);
             return found;
         });
         return Outcome.of(List.copyOf(answer.value().orElse(List.of())), answer.problems());
@@ -54,7 +61,7 @@ final class RowReader implements AutoCloseable {
                             files,
                             new Condition(),
                             "",
-                            kept -> {
+                            (row, kept) -> {
                                 if (given.add(kept.batch() + kept.sha256())) {
                                     consumer.accept(kept);
                                 }
@@ -65,10 +72,59 @@ final class RowReader implements AutoCloseable {
                 .problems();
     }
 
+    /**
+     * Takes columns of rows into a result, which is begun anew where a merge makes it ask again. Rows of files that are by
+     * their hashes as they were kept are not hashed once more; if any file is not, each row is read whole and held against
+     * its own hash.
+     */
+    <T, A> Outcome<A> fold(
+            Table<T> table,
+            List<String> columns,
+            Condition condition,
+            String order,
+            Supplier<A> start,
+            BiConsumer<A, Row> step)
+            throws IOException {
+        var answer = answer(table.name(), condition, (files, problems) -> {
+            var result = start.get();
+            if (areAsKept(files)) {
+                var sql = "SELECT " + String.join(", ", columns) + " FROM " + Duck.rowsOf(files.keySet())
+                        + condition.sql() + " ORDER BY " + order;
+                engine.query(sql, condition.values(), found -> take(table, table.row(found), step, result, problems));
+            } else {
+                run(table, files, condition, order, (row, kept) -> take(table, row, step, result, problems), problems);
+            }
+            return List.of(result);
+        });
+        return Outcome.of(
+                answer.value().stream().flatMap(List::stream).findFirst().orElseGet(start), answer.problems());
+    }
+
+    private static <A> void take(Table<?> table, Row row, BiConsumer<A, Row> step, A result, List<Problem> problems) {
+        try {
+            step.accept(result, row);
+        } catch (IllegalArgumentException e) {
+            problems.add(altered(table, row.text("batch"), row.text("serial"), e));
+        }
+    }
+
+    private boolean areAsKept(Map<Path, String> files) throws IOException {
+        for (var file : files.entrySet()) {
+            if (!asKept.contains(file.getKey())) {
+                if (!Disk.sha256(file.getKey()).equals(file.getValue())) {
+                    return false;
+                }
+                asKept.add(file.getKey());
+            }
+        }
+        return true;
+    }
+
     Outcome<List<String>> texts(String select, String end, List<Object> values) throws IOException {
         var answer = answer(TraceTable.table().name(), new Condition(), (files, problems) -> {
             var found = new ArrayList<String>();
-            engine.query(select + " FROM " + Duck.rowsOf(files) + end, values, row -> found.add(row.getString(1)));
+            engine.query(
+                    select + " FROM " + Duck.rowsOf(files.keySet()) + end, values, row -> found.add(row.getString(1)));
             return found;
         });
         return Outcome.of(List.copyOf(answer.value().orElse(List.of())), answer.problems());
@@ -79,9 +135,9 @@ final class RowReader implements AutoCloseable {
         engine.close();
     }
 
-    /** A question to files. */
+    /** A question to files, each with its hash. */
     private interface Question<R> {
-        R ask(List<Path> files, List<Problem> problems) throws SQLException, IOException;
+        R ask(Map<Path, String> files, List<Problem> problems) throws SQLException, IOException;
     }
 
     private <R> Outcome<List<R>> answer(String table, Condition condition, Question<List<R>> question)
@@ -92,17 +148,17 @@ final class RowReader implements AutoCloseable {
             var problems = new ArrayList<>(snapshot.problems());
             damaged.forEach(file -> problems.add(damaged(file)));
             var files = files(snapshot, table, condition);
-            files.removeAll(damaged);
+            files.keySet().removeAll(damaged);
             if (files.isEmpty()) {
                 return Outcome.of(List.of(), problems);
             }
             try {
                 return Outcome.of(question.ask(files, problems), problems);
             } catch (SQLException e) {
-                if (!files(snapshot(), table, condition).containsAll(files)) {
+                if (!files(snapshot(), table, condition).keySet().containsAll(files.keySet())) {
                     continue;
                 }
-                if (!findDamaged(files, damaged)) {
+                if (!findDamaged(files.keySet(), damaged)) {
                     throw new IOException("the archive cannot be queried: " + e.getMessage(), e);
                 }
             }
@@ -110,7 +166,7 @@ final class RowReader implements AutoCloseable {
         throw new IOException("the archive " + archive.root() + " changed faster than it could be read");
     }
 
-    private boolean findDamaged(List<Path> files, Set<Path> damaged) throws IOException {
+    private boolean findDamaged(Set<Path> files, Set<Path> damaged) throws IOException {
         int before = damaged.size();
         for (var file : files) {
             try {
@@ -131,25 +187,25 @@ final class RowReader implements AutoCloseable {
                 "copy it again from where it is whole");
     }
 
-    private static List<Path> files(Snapshot snapshot, String table, Condition condition) {
-        var files = new ArrayList<Path>();
+    private static Map<Path, String> files(Snapshot snapshot, String table, Condition condition) {
+        var files = new LinkedHashMap<Path, String>();
         snapshot.batches()
                 .forEach(batch -> batch.manifest().files().stream()
                         .filter(file -> file.table().equals(table) && condition.mayBeIn(file))
-                        .forEach(file -> files.add(batch.folder().resolve(file.name()))));
+                        .forEach(file -> files.put(batch.folder().resolve(file.name()), file.sha256())));
         return files;
     }
 
     private <T> void run(
             Table<T> table,
-            List<Path> files,
+            Map<Path, String> files,
             Condition condition,
             String order,
-            Consumer<Kept<T>> consumer,
+            BiConsumer<Row, Kept<T>> consumer,
             List<Problem> problems)
             throws SQLException, IOException {
-        var sql =
-                "SELECT * FROM " + Duck.rowsOf(files) + condition.sql() + (order.isEmpty() ? "" : " ORDER BY " + order);
+        var sql = "SELECT * FROM " + Duck.rowsOf(files.keySet()) + condition.sql()
+                + (order.isEmpty() ? "" : " ORDER BY " + order);
         engine.query(sql, condition.values(), result -> {
             var row = table.row(result);
             Kept<T> kept;
@@ -159,7 +215,7 @@ final class RowReader implements AutoCloseable {
                 problems.add(altered(table, row.text("batch"), row.text("serial"), e));
                 return;
             }
-            consumer.accept(kept);
+            consumer.accept(row, kept);
         });
     }
 

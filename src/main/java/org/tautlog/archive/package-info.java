@@ -21,7 +21,7 @@
  * <p>Public types in reading order: {@link org.tautlog.archive.Archive}, {@link org.tautlog.archive.Importer},
  * {@link org.tautlog.archive.SourceFile}, {@link org.tautlog.archive.SpecificationUsed},
  * {@link org.tautlog.archive.Stamp}, {@link org.tautlog.archive.Imported}, {@link org.tautlog.archive.ArchiveQuery},
- * {@link org.tautlog.archive.JudgementFilter}, {@link org.tautlog.archive.KeptDecision},
+ * {@link org.tautlog.archive.JudgementFilter}, {@link org.tautlog.archive.BriefFilter}, {@link org.tautlog.archive.KeptDecision},
  * {@link org.tautlog.archive.Counts}, {@link org.tautlog.archive.Tidied}, {@link org.tautlog.archive.Verification},
  * {@link org.tautlog.archive.SealCheck}, {@link org.tautlog.archive.ArchiveRefusal}.
  *

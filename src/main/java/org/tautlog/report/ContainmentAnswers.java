@@ -2,7 +2,6 @@ package org.tautlog.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
 import org.tautlog.review.evidence.LotReach;
@@ -11,6 +10,7 @@ import org.tautlog.trace.TraceIdentity;
 /** The answers to a reader's questions about a containment, in sentences made of its own numbers. */
 public final class ContainmentAnswers {
     private static final int MOST_LOTS = 5;
+    private static final int MOST_SERIALS = 100;
 
     private ContainmentAnswers() {}
 
@@ -93,7 +93,7 @@ public final class ContainmentAnswers {
     }
 
     /**
-     * Why tightenings are in, with the engines of each reason.
+     * Why tightenings are in, with the first engines of each reason.
      *
      * @param containment the bracket
      * @return a sentence a reason that occurs
@@ -105,9 +105,12 @@ public final class ContainmentAnswers {
                     .filter(one -> one.reason() == reason)
                     .map(Contained::serial)
                     .distinct()
-                    .collect(Collectors.joining(", "));
+                    .toList();
             if (!serials.isEmpty()) {
-                answer.add(ShiftAnswers.capital(reason.words()) + ": " + serials);
+                int more = serials.size() - MOST_SERIALS;
+                answer.add(ShiftAnswers.capital(reason.words()) + ": "
+                        + String.join(", ", serials.subList(0, Math.min(MOST_SERIALS, serials.size())))
+                        + (more > 0 ? " and " + more + " more" : ""));
             }
         }
         return answer;

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.tautlog.judge.Judgement;
+import org.tautlog.joint.window.FindingCode;
+import org.tautlog.judge.BriefJudgement;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
 
@@ -55,7 +56,7 @@ public final class ContainmentCsv {
         printer.println();
     }
 
-    private static void judgement(CSVPrinter printer, Judgement judgement) throws IOException {
+    private static void judgement(CSVPrinter printer, BriefJudgement judgement) throws IOException {
         var identity = judgement.identity();
         var time = identity.time();
         printer.print(judgement.verdict().word());
@@ -63,10 +64,8 @@ public final class ContainmentCsv {
         printer.print(identity.attempt());
         printer.print(time == null ? "" : Times.iso(time));
         printer.print(VerdictsCsv.text(identity.boltLot()));
-        printer.print(judgement.findings().stream()
-                .map(finding -> finding.code().word())
-                .distinct()
-                .collect(Collectors.joining(" ")));
+        printer.print(
+                judgement.findings().stream().map(FindingCode::word).distinct().collect(Collectors.joining(" ")));
         printer.print(VerdictsCsv.text(judgement.source().file()));
         printer.print(judgement.source().line());
         printer.print(judgement.source().sha256());

@@ -2,7 +2,10 @@ package org.tautlog.report;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.judge.BriefJudgement;
+import org.tautlog.judge.Judgement;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
 import org.tautlog.trace.TraceIdentity;
@@ -18,20 +21,40 @@ public final class ContainmentJson {
      *
      * @param suspicion what it started from
      * @param containments the brackets
+     * @param whole the judgements of {@link #shown}, by what they are in brief
      * @param provenance what made it
      * @return one JSON object without a line end
      */
-    public static String of(String suspicion, List<Containment> containments, Provenance provenance) {
+    public static String of(
+            String suspicion,
+            List<Containment> containments,
+            Map<BriefJudgement, Judgement> whole,
+            Provenance provenance) {
         return JsonFields.line(json -> {
             json.text("suspicion", suspicion);
             json.texts("engines", ContainmentAnswers.engines(containments).stream());
-            json.list("brackets", containments, containment -> bracket(json, containment));
+            json.list("brackets", containments, containment -> bracket(json, containment, whole));
             json.text("program", provenance.programVersion());
             json.text("safety", SafetyNote.TEXT);
         });
     }
 
-    private static void bracket(JsonFields json, Containment one) throws IOException {
+    /**
+     * The tightenings that the object shows in whole, as it lists the first of each bracket alone.
+     *
+     * @param containments the brackets
+     * @return the tightenings
+     */
+    public static List<BriefJudgement> shown(List<Containment> containments) {
+        return containments.stream()
+                .flatMap(one -> one.contained().stream().limit(JsonFields.MOST))
+                .flatMap(one -> one.judgement().stream())
+                .distinct()
+                .toList();
+    }
+
+    private static void bracket(JsonFields json, Containment one, Map<BriefJudgement, Judgement> whole)
+            throws IOException {
         json.text("place", one.place());
         json.text("cause", one.cause());
         end(json, "lastGood", one.lastGood().orElse(null));
@@ -40,7 +63,7 @@ public final class ContainmentJson {
         json.count("goodRun", Containment.GOOD_RUN);
         json.count("clockMarginMinutes", one.clockMargin().toMinutes());
         json.count("searched", one.searched());
-        json.list("contained", one.contained(), contained -> contained(json, contained));
+        json.worst("contained", one.contained(), contained -> contained(json, contained, whole));
         json.list("lots", one.lots(), lot -> {
             json.text("lot", lot.lot());
             json.count("inside", lot.inside());
@@ -80,11 +103,13 @@ public final class ContainmentJson {
         });
     }
 
-    private static void contained(JsonFields json, Contained one) throws IOException {
+    private static void contained(JsonFields json, Contained one, Map<BriefJudgement, Judgement> whole)
+            throws IOException {
         json.text("serial", one.serial());
         json.text("reason", Word.of(one.reason()));
-        if (one.judgement().isPresent()) {
-            json.raw("judgement", JudgementJson.line(one.judgement().get()));
+        var judgement = one.judgement().map(whole::get);
+        if (judgement.isPresent()) {
+            json.raw("judgement", JudgementJson.line(judgement.get()));
         } else {
             json.none("judgement");
         }

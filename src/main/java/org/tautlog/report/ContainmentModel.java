@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.tautlog.judge.Judgement;
+import org.tautlog.judge.BriefJudgement;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
 
@@ -62,7 +62,7 @@ final class ContainmentModel {
                 .orElse(Map.of("serial", one.serial(), "why", one.reason().words(), "recorded", false));
     }
 
-    private static Map<String, Object> row(Contained one, Judgement judgement) {
+    private static Map<String, Object> row(Contained one, BriefJudgement judgement) {
         var identity = judgement.identity();
         var time = identity.time();
         return Map.of(
@@ -77,6 +77,6 @@ final class ContainmentModel {
                 "finding",
                         judgement.findings().isEmpty()
                                 ? ""
-                                : judgement.findings().get(0).code().title());
+                                : judgement.findings().get(0).title());
     }
 }

@@ -17,7 +17,7 @@ import org.tautlog.review.stream.Stream;
 final class JsonFields {
     private static final JsonFactory FACTORY = new JsonFactory();
     private static final MathContext DIGITS = new MathContext(7);
-    private static final int MOST = 500;
+    static final int MOST = 500;
 
     /** Fields within an object. */
     interface Body {

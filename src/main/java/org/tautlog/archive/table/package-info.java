@@ -7,7 +7,8 @@
  * {@link org.tautlog.archive.table.IdentityColumns}, {@link org.tautlog.archive.table.Table}, {@link org.tautlog.archive.table.Column},
  * {@link org.tautlog.archive.table.ColumnType}, {@link org.tautlog.archive.table.Row},
  * {@link org.tautlog.archive.table.RowHash}, {@link org.tautlog.archive.table.Kept},
- * {@link org.tautlog.archive.table.KeptJudgement}.
+ * {@link org.tautlog.archive.table.KeptJudgement},
+ * {@link org.tautlog.archive.table.BriefRow}.
  *
  * <p>A column is never renamed, never changes its type or its unit and never goes away, as records must be readable for
  * the life of an engine. A new column raises {@link org.tautlog.archive.table.Table#SCHEMA_VERSION}; rows kept before it

@@ -49,15 +49,16 @@ final class ContainCommand implements Callable<Integer>, Help.Judging {
     @Override
     public Integer call() throws IOException {
         var line = spec.commandLine();
-        var containments = ContainRun.of(archive.open(), suspicion, line.getErr());
+        var found = ContainRun.of(archive.open(), suspicion, line.getErr());
         var stamp = ArchiveOption.stamp();
         var provenance =
                 new Provenance(stamp.program(), stamp.time(), archive.folder().toString());
         if (json) {
-            line.getOut().println(ContainmentJson.of(suspicion.words(), containments, provenance));
+            line.getOut()
+                    .println(ContainmentJson.of(suspicion.words(), found.containments(), found.shown(), provenance));
         } else {
-            ContainRun.print(containments, line.getOut());
-            ContainmentReports.write(suspicion.words(), containments, provenance, reports)
+            ContainRun.print(found.containments(), line.getOut());
+            ContainmentReports.write(suspicion.words(), found, provenance, reports)
                     .print(line.getOut());
         }
         return ExitCode.NOT_ALL_CONFORMING.number();

@@ -3,30 +3,41 @@ package org.tautlog.cli.evidence;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Map;
 import org.tautlog.archive.Archive;
-import org.tautlog.archive.JudgementFilter;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
+import org.tautlog.judge.BriefJudgement;
+import org.tautlog.judge.Judgement;
 import org.tautlog.report.ContainmentAnswers;
+import org.tautlog.report.ContainmentJson;
+import org.tautlog.review.evidence.ArchivedStanding;
 import org.tautlog.review.evidence.Containment;
-import org.tautlog.review.evidence.StandingJudgements;
 
 /** Brackets a cause in an archive, and tells it in a few lines. */
 final class ContainRun {
     private ContainRun() {}
 
-    static List<Containment> of(Archive archive, Suspicion suspicion, PrintWriter err) throws IOException {
+    /** What was found, and the whole judgements of what a file of figures shows of it. */
+    record Found(List<Containment> containments, Map<BriefJudgement, Judgement> shown) {
+        Found {
+            containments = List.copyOf(containments);
+            shown = Map.copyOf(shown);
+        }
+    }
+
+    static Found of(Archive archive, Suspicion suspicion, PrintWriter err) throws IOException {
         try (var query = archive.query()) {
-            var specifications = ArchivedSpecifications.in(query, err);
-            var found = query.judgements(JudgementFilter.everything());
-            found.problems().forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
-            var containments =
-                    suspicion.contain(StandingJudgements.of(found.value().orElse(List.of()), specifications.used()));
+            var standing = new ArchivedStanding(
+                    query, ArchivedSpecifications.in(query, err).used());
+            var containments = suspicion.contain(standing);
+            var shown = standing.whole(ContainmentJson.shown(containments));
+            standing.problems().forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
             if (containments.isEmpty()) {
                 throw Refusal.nothingRead(
                         "the archive shows no such suspect; nothing is contained, nothing is cleared");
             }
-            return containments;
+            return new Found(containments, shown);
         }
     }
 

@@ -2,7 +2,6 @@ package org.tautlog.cli.evidence;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.util.List;
 import org.tautlog.archive.Archive;
 import org.tautlog.cli.terminal.ReportFile;
 import org.tautlog.cli.terminal.ReportOptions;
@@ -12,7 +11,6 @@ import org.tautlog.report.ContainmentJson;
 import org.tautlog.report.ContainmentPage;
 import org.tautlog.report.Evidence;
 import org.tautlog.report.Provenance;
-import org.tautlog.review.evidence.Containment;
 
 /** The files of a containment: the list first, as page and PDF name its hash. */
 final class ContainmentReports {
@@ -20,16 +18,16 @@ final class ContainmentReports {
 
     private ContainmentReports() {}
 
-    static WrittenReport write(
-            String suspicion, List<Containment> containments, Provenance provenance, ReportOptions options)
+    static WrittenReport write(String suspicion, ContainRun.Found found, Provenance provenance, ReportOptions options)
             throws IOException {
+        var containments = found.containments();
         var folder = options.folder();
         var table = ReportFile.write(folder, TABLE, file -> ContainmentCsv.write(containments, file));
         var evidence = new Evidence(TABLE, Archive.sha256(table));
         var figures = ReportFile.write(
                 folder,
                 "containment.json",
-                file -> file.append(ContainmentJson.of(suspicion, containments, provenance))
+                file -> file.append(ContainmentJson.of(suspicion, containments, found.shown(), provenance))
                         .append('\n'));
         var name = "containment.pdf";
         var print = folder.resolve(name);

@@ -1,22 +1,22 @@
 package org.tautlog.cli.evidence;
 
+import java.io.IOException;
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
-import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
-import org.tautlog.judge.Finding;
-import org.tautlog.judge.Judgement;
-import org.tautlog.judge.Verdict;
+import org.tautlog.judge.BriefJudgement;
 import org.tautlog.review.evidence.BoltLots;
 import org.tautlog.review.evidence.Bracketing;
 import org.tautlog.review.evidence.Containment;
+import org.tautlog.review.evidence.StandingSearch;
 import picocli.CommandLine.Option;
 
 /** What a containment starts from: exactly one of an engine, a finding, a spindle at a moment, a lot. */
@@ -64,7 +64,7 @@ final class Suspicion {
                 : "engine " + serial + (bolt.isEmpty() ? "" : ", bolt " + bolt);
     }
 
-    List<Containment> contain(List<Judgement> standing) {
+    List<Containment> contain(StandingSearch standing) throws IOException {
         long given = Stream.of(serial, finding, station, lot)
                 .filter(word -> !word.isEmpty())
                 .count();
@@ -82,9 +82,10 @@ final class Suspicion {
         }
         if (!finding.isEmpty()) {
             var code = code();
-            var brackets = bracketing.streamsWith(code).stream()
-                    .flatMap(stream -> bracketing.around(stream, code, one -> Bracketing.shows(one, code)).stream())
-                    .toList();
+            var brackets = new ArrayList<Containment>();
+            for (var stream : standing.streamsWith(code)) {
+                bracketing.around(stream, code, one -> one.shows(code)).ifPresent(brackets::add);
+            }
             return joined(brackets, lots.lotsWith(code, brackets));
         }
         return serial.isEmpty() ? aroundMoment(standing, bracketing) : ofEngine(standing, bracketing, lots);
@@ -94,38 +95,41 @@ final class Suspicion {
         return Stream.concat(brackets.stream(), lots.stream()).toList();
     }
 
-    private List<Containment> ofEngine(List<Judgement> standing, Bracketing bracketing, BoltLots lots) {
-        var suspects = standing.stream()
-                .filter(one -> one.identity().serial().equals(serial))
-                .filter(one -> bolt.isEmpty() || one.identity().bolt().equals(bolt))
-                .filter(one -> one.verdict() != Verdict.CONFORMING || !bolt.isEmpty())
-                .toList();
-        var brackets = suspects.stream()
-                .flatMap(one -> bracketing.around(stream(one), cause(one).orElse(null), one::equals).stream())
-                .toList();
-        var followed = suspects.stream()
-                .flatMap(one -> cause(one).stream())
-                .distinct()
-                .flatMap(code -> lots.lotsWith(code, brackets).stream())
-                .toList();
+    private List<Containment> ofEngine(StandingSearch standing, Bracketing bracketing, BoltLots lots)
+            throws IOException {
+        var brackets = new ArrayList<Containment>();
+        var causes = new LinkedHashSet<FindingCode>();
+        for (var one : standing.ofEngine(serial)) {
+            if ((bolt.isEmpty() && one.shows(null))
+                    || (!bolt.isEmpty() && one.identity().bolt().equals(bolt))) {
+                var cause = one.causes().stream().findFirst();
+                bracketing.around(stream(one), cause.orElse(null), one::equals).ifPresent(brackets::add);
+                cause.ifPresent(causes::add);
+            }
+        }
+        var followed = new ArrayList<Containment>();
+        for (var cause : causes) {
+            followed.addAll(lots.lotsWith(cause, brackets));
+        }
         return joined(brackets, followed);
     }
 
-    private List<Containment> aroundMoment(List<Judgement> standing, Bracketing bracketing) {
+    private List<Containment> aroundMoment(StandingSearch standing, Bracketing bracketing) throws IOException {
         var stream = new org.tautlog.review.stream.Stream(station, spindle);
-        return standing.stream()
-                .filter(one -> stream(one).equals(stream) && one.identity().time() != null)
-                .min(Comparator.comparing(this::away))
-                .flatMap(nearest -> bracketing.around(stream, null, one -> one.equals(nearest) || near(one)))
-                .stream()
-                .toList();
+        var nearest = standing.ofStream(stream).stream()
+                .filter(one -> one.identity().time() != null)
+                .min(Comparator.comparing(this::away));
+        return nearest.isEmpty()
+                ? List.of()
+                : bracketing.around(stream, null, one -> one.equals(nearest.get()) || near(one)).stream()
+                        .toList();
     }
 
-    private boolean near(Judgement judgement) {
+    private boolean near(BriefJudgement judgement) {
         return judgement.identity().time() != null && away(judgement).compareTo(Duration.ofMinutes(clockMargin)) <= 0;
     }
 
-    private Duration away(Judgement judgement) {
+    private Duration away(BriefJudgement judgement) {
         var time = judgement.identity().time();
         return time == null || around == null
                 ? Duration.ZERO
@@ -144,14 +148,7 @@ final class Suspicion {
                                         .toList())));
     }
 
-    private static Optional<FindingCode> cause(Judgement judgement) {
-        return judgement.findings().stream()
-                .filter(one -> one.severity() != Consequence.NOTE)
-                .map(Finding::code)
-                .findFirst();
-    }
-
-    private static org.tautlog.review.stream.Stream stream(Judgement judgement) {
+    private static org.tautlog.review.stream.Stream stream(BriefJudgement judgement) {
         return org.tautlog.review.stream.Stream.of(judgement.identity());
     }
 }

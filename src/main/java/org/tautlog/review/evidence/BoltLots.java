@@ -1,15 +1,20 @@
 package org.tautlog.review.evidence;
 
+import java.io.IOException;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.tautlog.joint.window.FindingCode;
-import org.tautlog.judge.Judgement;
+import org.tautlog.judge.BriefJudgement;
 import org.tautlog.review.stream.Stream;
 
 /** Follows bolt lots among all judgements that stand, wherever their bolts went. */
@@ -25,17 +30,18 @@ public final class BoltLots {
 
     private static final int SPINDLES_OF_A_LOT = 2;
 
-    private final List<Judgement> all;
+    private final StandingSearch all;
     private final Duration clockMargin;
+    private final Map<String, LotPlaces> places = new HashMap<>();
 
     /**
      * A search among judgements.
      *
-     * @param standing the judgements that stand, one a recording, in order of time
+     * @param standing the judgements that stand
      * @param clockMargin by how much clocks may differ, as stated; a lot is in whole whatever they say
      */
-    public BoltLots(List<Judgement> standing, Duration clockMargin) {
-        all = List.copyOf(standing);
+    public BoltLots(StandingSearch standing, Duration clockMargin) {
+        all = standing;
         this.clockMargin = clockMargin;
     }
 
@@ -44,9 +50,10 @@ public final class BoltLots {
      *
      * @param lot the lot
      * @return what is in; empty where the archive has no bolt of it
+     * @throws IOException where the judgements cannot be read
      */
-    public Optional<Containment> of(String lot) {
-        return of(lot, "");
+    public Optional<Containment> of(String lot) throws IOException {
+        return containment(lot, "", all.ofLot(lot));
     }
 
     /**
@@ -57,34 +64,39 @@ public final class BoltLots {
      * @param code the finding
      * @param bracketed the brackets that are held
      * @return a containment for each such lot, in order
+     * @throws IOException where the judgements cannot be read
      */
-    public List<Containment> lotsWith(FindingCode code, List<Containment> bracketed) {
+    public List<Containment> lotsWith(FindingCode code, List<Containment> bracketed) throws IOException {
         if (!OF_THE_BOLTS.contains(code)) {
             return List.of();
         }
-        return bracketed.stream()
+        var lots = bracketed.stream()
                 .flatMap(bracket -> bracket.contained().stream())
                 .flatMap(one -> one.judgement().stream())
-                .filter(one -> Bracketing.shows(one, code))
+                .filter(one -> one.shows(code))
                 .map(one -> one.identity().boltLot())
-                .distinct()
-                .filter(lot -> !lot.isEmpty() && spindlesThatShow(code, lot) >= SPINDLES_OF_A_LOT)
-                .sorted()
-                .flatMap(lot -> of(lot, code.title()).stream())
-                .toList();
+                .filter(lot -> !lot.isEmpty())
+                .collect(Collectors.toCollection(TreeSet::new));
+        var held = new ArrayList<Containment>();
+        for (var lot : lots) {
+            var bolts = all.ofLot(lot);
+            if (spindlesThatShow(code, bolts) >= SPINDLES_OF_A_LOT) {
+                containment(lot, code.title(), bolts).ifPresent(held::add);
+            }
+        }
+        return held;
     }
 
-    private long spindlesThatShow(FindingCode code, String lot) {
-        return all.stream()
-                .filter(one -> one.identity().boltLot().equals(lot) && Bracketing.shows(one, code))
+    private static long spindlesThatShow(FindingCode code, List<BriefJudgement> bolts) {
+        return bolts.stream()
+                .filter(one -> one.shows(code))
                 .map(one -> Stream.of(one.identity()))
                 .distinct()
                 .count();
     }
 
-    private Optional<Containment> of(String lot, String cause) {
-        var contained = all.stream()
-                .filter(one -> one.identity().boltLot().equals(lot))
+    private Optional<Containment> containment(String lot, String cause, List<BriefJudgement> bolts) {
+        var contained = bolts.stream()
                 .map(one -> new Contained(one.identity().serial(), Contained.Reason.OF_THE_LOT, one))
                 .toList();
         return contained.isEmpty()
@@ -94,37 +106,22 @@ public final class BoltLots {
     }
 
     /** The lots met inside a bracket, most met first. */
-    List<LotReach> met(List<Contained> contained) {
-        var inside = new LinkedHashSet<Judgement>();
-        contained.forEach(one -> one.judgement().ifPresent(inside::add));
+    List<LotReach> met(List<Contained> contained) throws IOException {
         var held = contained.stream().map(Contained::serial).collect(Collectors.toSet());
-        var byLot = inside.stream()
-                .map(one -> one.identity().boltLot())
-                .filter(lot -> !lot.isEmpty())
-                .collect(Collectors.groupingBy(lot -> lot, TreeMap::new, Collectors.counting()));
+        var byLot = new TreeMap<String, LotPlaces>();
+        contained.stream()
+                .flatMap(one -> one.judgement().stream())
+                .filter(one -> !one.identity().boltLot().isEmpty())
+                .forEach(one -> byLot.computeIfAbsent(one.identity().boltLot(), lot -> new LotPlaces())
+                        .add(one));
+        var unknown =
+                byLot.keySet().stream().filter(lot -> !places.containsKey(lot)).toList();
+        if (!unknown.isEmpty()) {
+            places.putAll(all.places(unknown));
+        }
         return byLot.entrySet().stream()
-                .map(lot -> reach(lot.getKey(), lot.getValue().intValue(), inside, held))
+                .map(lot -> Objects.requireNonNull(places.get(lot.getKey())).beyond(lot.getKey(), lot.getValue(), held))
                 .sorted(Comparator.comparingInt(LotReach::inside).reversed())
                 .toList();
-    }
-
-    private LotReach reach(String lot, int met, Set<Judgement> inside, Set<String> held) {
-        var outside = all.stream()
-                .filter(one -> one.identity().boltLot().equals(lot) && !inside.contains(one))
-                .toList();
-        return new LotReach(
-                lot,
-                met,
-                outside.size(),
-                (int) outside.stream()
-                        .map(one -> one.identity().serial())
-                        .filter(serial -> !held.contains(serial))
-                        .distinct()
-                        .count(),
-                outside.stream()
-                        .map(one -> one.identity().station())
-                        .distinct()
-                        .sorted()
-                        .toList());
     }
 }

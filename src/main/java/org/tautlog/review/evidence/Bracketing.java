@@ -1,18 +1,17 @@
 package org.tautlog.review.evidence;
 
+import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
-import org.tautlog.judge.Judgement;
+import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Verdict;
 import org.tautlog.review.stream.Change;
 import org.tautlog.review.stream.LevelChanges;
@@ -22,20 +21,20 @@ import org.tautlog.trace.TraceIdentity;
 
 /** Finds the bracket of a cause among all judgements that stand. */
 public final class Bracketing {
-    private static final Comparator<Judgement> BY_TIME = Comparator.comparing(Bracketing::when);
-
-    private final List<Judgement> all;
+    private final StandingSearch all;
     private final Duration clockMargin;
+    private final BoltLots lots;
 
     /**
      * A search among judgements.
      *
-     * @param standing the judgements that stand, one a recording, in any order
+     * @param standing the judgements that stand
      * @param clockMargin by how much clocks may differ; zero where they are taken as set alike
      */
-    public Bracketing(List<Judgement> standing, Duration clockMargin) {
-        all = standing.stream().sorted(BY_TIME).toList();
+    public Bracketing(StandingSearch standing, Duration clockMargin) {
+        all = standing;
         this.clockMargin = clockMargin;
+        lots = new BoltLots(standing, clockMargin);
     }
 
     /**
@@ -45,9 +44,11 @@ public final class Bracketing {
      * @param code the finding that the suspects share; null where whatever does not conform counts
      * @param suspect which tightenings of the spindle the bracket must hold
      * @return the bracket; empty where no tightening of the spindle is suspect
+     * @throws IOException where the judgements cannot be read
      */
-    public Optional<Containment> around(Stream stream, @Nullable FindingCode code, Predicate<Judgement> suspect) {
-        var there = all.stream().filter(one -> of(one).equals(stream)).toList();
+    public Optional<Containment> around(Stream stream, @Nullable FindingCode code, Predicate<BriefJudgement> suspect)
+            throws IOException {
+        var there = all.ofStream(stream);
         int first = -1;
         int last = -1;
         for (int i = 0; i < there.size(); i++) {
@@ -61,7 +62,7 @@ public final class Bracketing {
         }
         boolean timed = there.stream().allMatch(one -> one.identity().time() != null);
         int good = timed ? lastGood(there, first) : -1;
-        var change = timed ? change(there, good, first) : Optional.<Move>empty();
+        var change = timed ? change(stream, there, good, first) : Optional.<Move>empty();
         int inner = change.map(moved -> Math.min(good, moved.lastBefore())).orElse(good);
         int innerEnd = timed ? firstGood(there, last) : there.size();
         int begin = timed ? earlier(there, inner) : inner;
@@ -71,7 +72,7 @@ public final class Bracketing {
             var beyond = i <= inner || i >= innerEnd ? Contained.Reason.CLOCK_MARGIN : Contained.Reason.INSIDE;
             var one = there.get(i);
             contained.add(
-                    new Contained(one.identity().serial(), shows(one, code) ? Contained.Reason.SHOWS_IT : beyond, one));
+                    new Contained(one.identity().serial(), one.shows(code) ? Contained.Reason.SHOWS_IT : beyond, one));
         }
         if (timed) {
             contained.addAll(unrecorded(stream, there, begin, end));
@@ -85,38 +86,13 @@ public final class Bracketing {
                 contained,
                 there.size(),
                 clockMargin,
-                new BoltLots(all, clockMargin).met(contained)));
-    }
-
-    /**
-     * The spindles that show a finding.
-     *
-     * @param code the finding
-     * @return the spindles, in order
-     */
-    public List<Stream> streamsWith(FindingCode code) {
-        return List.copyOf(new TreeSet<>(
-                all.stream().filter(one -> shows(one, code)).map(Bracketing::of).toList()));
-    }
-
-    /**
-     * Whether a tightening shows a cause.
-     *
-     * @param judgement the tightening
-     * @param code the finding; null where whatever does not conform counts
-     * @return whether it has the finding as more than a note, or does not conform
-     */
-    public static boolean shows(Judgement judgement, @Nullable FindingCode code) {
-        return code == null
-                ? judgement.verdict() != Verdict.CONFORMING
-                : judgement.findings().stream()
-                        .anyMatch(finding -> finding.code() == code && finding.severity() != Consequence.NOTE);
+                lots.met(contained)));
     }
 
     /** A change, and the place of the last tightening before which it cannot have happened. */
     private record Move(Change change, int lastBefore) {}
 
-    private static int lastGood(List<Judgement> there, int suspect) {
+    private static int lastGood(List<BriefJudgement> there, int suspect) {
         int run = 0;
         for (int i = suspect - 1; i >= 0; i--) {
             run = there.get(i).verdict() == Verdict.CONFORMING ? run + 1 : 0;
@@ -127,7 +103,7 @@ public final class Bracketing {
         return -1;
     }
 
-    private static int firstGood(List<Judgement> there, int suspect) {
+    private static int firstGood(List<BriefJudgement> there, int suspect) {
         int run = 0;
         for (int i = suspect + 1; i < there.size(); i++) {
             run = there.get(i).verdict() == Verdict.CONFORMING ? run + 1 : 0;
@@ -139,7 +115,7 @@ public final class Bracketing {
     }
 
     /** The last tightening that lies before the bracket by more than clocks may differ. */
-    private int earlier(List<Judgement> there, int begin) {
+    private int earlier(List<BriefJudgement> there, int begin) {
         var edge = when(there.get(begin + 1)).minus(clockMargin);
         int last = begin;
         while (last >= 0 && !clockMargin.isZero() && !when(there.get(last)).isBefore(edge)) {
@@ -149,7 +125,7 @@ public final class Bracketing {
     }
 
     /** The first tightening that lies after the bracket by more than clocks may differ. */
-    private int later(List<Judgement> there, int end) {
+    private int later(List<BriefJudgement> there, int end) {
         var edge = when(there.get(end - 1)).plus(clockMargin);
         int first = end;
         while (first < there.size()
@@ -161,16 +137,22 @@ public final class Bracketing {
     }
 
     /** The surest change whose bounds reach into the stretch from last known good to the first suspect. */
-    private static Optional<Move> change(List<Judgement> there, int good, int suspect) {
-        var charts = StreamCharts.of(there);
+    private Optional<Move> change(Stream stream, List<BriefJudgement> there, int good, int suspect) throws IOException {
+        var charts = StreamCharts.withoutLimits(all.levels(stream));
+        var places = new HashMap<TraceIdentity, Integer>();
+        for (int i = 0; i < there.size(); i++) {
+            places.putIfAbsent(there.get(i).identity(), i);
+        }
         for (var change : LevelChanges.in(charts)) {
             var series = charts.stream()
                     .filter(chart -> chart.feature() == change.feature())
                     .findFirst()
                     .orElseThrow()
                     .tightenings();
-            int earliest = place(there, series.get(change.point().earliest()));
-            int latest = place(there, series.get(change.point().latest()));
+            int earliest =
+                    Objects.requireNonNull(places.get(series.get(change.point().earliest())));
+            int latest =
+                    Objects.requireNonNull(places.get(series.get(change.point().latest())));
             if (latest > good - Containment.GOOD_RUN && earliest <= suspect) {
                 return Optional.of(new Move(change, earliest - 1));
             }
@@ -178,36 +160,19 @@ public final class Bracketing {
         return Optional.empty();
     }
 
-    private static int place(List<Judgement> there, TraceIdentity identity) {
-        for (int i = 0; i < there.size(); i++) {
-            if (there.get(i).identity().equals(identity)) {
-                return i;
-            }
-        }
-        throw new IllegalStateException(identity.words() + " is charted and not among its stream");
-    }
-
     /** Engines that were at the station within the bracket and have no recording of this spindle at all. */
-    private List<Contained> unrecorded(Stream stream, List<Judgement> there, int begin, int end) {
-        var from = begin < 0 ? Instant.MIN : when(there.get(begin)).minus(clockMargin);
-        var to = end >= there.size() ? Instant.MAX : when(there.get(end)).plus(clockMargin);
-        var recorded = new HashSet<String>();
-        there.forEach(one -> recorded.add(one.identity().serial()));
-        return all.stream()
-                .filter(one -> of(one).station().equals(stream.station()))
-                .filter(one -> !when(one).isBefore(from) && !when(one).isAfter(to))
-                .map(one -> one.identity().serial())
-                .filter(serial -> !recorded.contains(serial))
-                .distinct()
+    private List<Contained> unrecorded(Stream stream, List<BriefJudgement> there, int begin, int end)
+            throws IOException {
+        var from = begin < 0 ? null : when(there.get(begin)).minus(clockMargin);
+        var to = end >= there.size() ? null : when(there.get(end)).plus(clockMargin);
+        var engines = all.engines(stream.station(), from, to);
+        there.forEach(one -> engines.remove(one.identity().serial()));
+        return engines.stream()
                 .map(serial -> new Contained(serial, Contained.Reason.NO_RECORDING, null))
                 .toList();
     }
 
-    private static Stream of(Judgement judgement) {
-        return Stream.of(judgement.identity());
-    }
-
-    private static Instant when(Judgement judgement) {
+    private static Instant when(BriefJudgement judgement) {
         var time = judgement.identity().time();
         return time == null ? Instant.MAX : time.toInstant();
     }

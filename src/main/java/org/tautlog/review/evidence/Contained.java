@@ -3,17 +3,17 @@ package org.tautlog.review.evidence;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.tautlog.judge.Judgement;
+import org.tautlog.judge.BriefJudgement;
 
 /**
  * One tightening, or one that should be there, to be contained.
  *
  * @param serial the engine
  * @param reason why it is in
- * @param judgementOrNull the judgement that stands; null where there is no recording
+ * @param judgementOrNull the judgement that stands, in brief; null where there is no recording
  */
 public record Contained(
-        String serial, Reason reason, @Nullable Judgement judgementOrNull) {
+        String serial, Reason reason, @Nullable BriefJudgement judgementOrNull) {
     /** Why a tightening is contained. */
     public enum Reason {
         /** It shows the cause itself. */
@@ -45,7 +45,7 @@ public record Contained(
     }
 
     /** {@return the judgement that stands; empty where there is no recording} */
-    public Optional<Judgement> judgement() {
+    public Optional<BriefJudgement> judgement() {
         return Optional.ofNullable(judgementOrNull);
     }
 }

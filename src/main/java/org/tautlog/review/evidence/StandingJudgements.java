@@ -1,10 +1,11 @@
 package org.tautlog.review.evidence;
 
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.tautlog.archive.SpecificationUsed;
 import org.tautlog.archive.table.Kept;
 import org.tautlog.archive.table.KeptJudgement;
@@ -14,7 +15,8 @@ import org.tautlog.trace.TraceIdentity;
 
 /** Of each recording the judgement that stands: that of the specification first used last; earlier ones stay beside it. */
 public final class StandingJudgements {
-    private record Recording(TraceIdentity identity, Source source) {}
+    /** What makes a recording the same. */
+    record Recording(TraceIdentity identity, Source source) {}
 
     private StandingJudgements() {}
 
@@ -26,16 +28,25 @@ public final class StandingJudgements {
      * @return the judgements that stand, in the order in which their recordings come first
      */
     public static List<Judgement> of(List<Kept<KeptJudgement>> kept, List<SpecificationUsed> specifications) {
-        var standing = new LinkedHashMap<Recording, Kept<KeptJudgement>>();
-        var order = order(specifications);
-        for (var one : kept) {
-            var judgement = one.value().judgement();
+        return standing(
+                        kept,
+                        one -> new Recording(
+                                one.value().judgement().identity(),
+                                one.value().judgement().source()),
+                        order(specifications))
+                .stream()
+                .map(one -> one.value().judgement())
+                .toList();
+    }
+
+    /** Of each recording the candidate that is last by the order, in the order in which their recordings come first. */
+    static <T> Collection<T> standing(List<T> candidates, Function<T, Recording> recording, Comparator<T> order) {
+        var standing = new LinkedHashMap<Recording, T>();
+        for (var one : candidates) {
             standing.merge(
-                    new Recording(judgement.identity(), judgement.source()),
-                    one,
-                    (known, other) -> order.compare(known, other) > 0 ? known : other);
+                    recording.apply(one), one, (known, other) -> order.compare(known, other) > 0 ? known : other);
         }
-        return standing.values().stream().map(one -> one.value().judgement()).toList();
+        return standing.values();
     }
 
     /**
@@ -51,10 +62,14 @@ public final class StandingJudgements {
 
     /** Earliest used specification first; of one specification the program that judged first. */
     static Comparator<Kept<KeptJudgement>> order(List<SpecificationUsed> specifications) {
-        var hashes = new ArrayList<String>();
-        specifications.forEach(used -> hashes.add(used.sha256()));
-        return Comparator.<Kept<KeptJudgement>>comparingInt(
-                        kept -> hashes.lastIndexOf(kept.value().specificationSha256()))
-                .thenComparing(Kept::batch);
+        return order(specifications, kept -> kept.value().specificationSha256(), Kept::batch);
+    }
+
+    /** The same of whatever knows by what specification it was judged, and in which batch. */
+    static <T> Comparator<T> order(
+            List<SpecificationUsed> specifications, Function<T, String> specification, Function<T, String> batch) {
+        var hashes = specifications.stream().map(SpecificationUsed::sha256).toList();
+        return Comparator.<T>comparingInt(one -> hashes.lastIndexOf(specification.apply(one)))
+                .thenComparing(batch);
     }
 }

@@ -9,9 +9,11 @@
  * {@link org.tautlog.review.evidence.EngineTightening}, {@link org.tautlog.review.evidence.Said},
  * {@link org.tautlog.review.evidence.SameCause}, {@link org.tautlog.review.evidence.Surroundings};
  * {@link org.tautlog.review.evidence.SpecificationComparison}, {@link org.tautlog.review.evidence.VerdictChange};
+ * {@link org.tautlog.review.evidence.StandingSearch}, {@link org.tautlog.review.evidence.ArchivedStanding},
  * {@link org.tautlog.review.evidence.Bracketing},
  * {@link org.tautlog.review.evidence.BoltLots}, {@link org.tautlog.review.evidence.Containment},
- * {@link org.tautlog.review.evidence.Contained}, {@link org.tautlog.review.evidence.LotReach}.
+ * {@link org.tautlog.review.evidence.Contained}, {@link org.tautlog.review.evidence.LotReach},
+ * {@link org.tautlog.review.evidence.LotPlaces}.
  *
  * <p>May import: review, archive, judge, signature, spc, joint, trace, problem. Refuses to: format, alter a verdict, call
  * sound what is not known.

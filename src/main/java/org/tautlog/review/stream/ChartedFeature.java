@@ -1,5 +1,7 @@
 package org.tautlog.review.stream;
 
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.tautlog.joint.window.Band;
 import org.tautlog.joint.window.Window;
 import org.tautlog.signature.Feature;
@@ -8,26 +10,34 @@ import org.tautlog.signature.Signature;
 /** What is charted for every stream. */
 public enum ChartedFeature {
     /** Torque where the tool stopped. */
-    FINAL_TORQUE("final torque", "N·m", "finalTorqueNm"),
+    FINAL_TORQUE("final torque", "N·m", "finalTorqueNm", "final_torque_nm"),
     /** Slope of the elastic line. */
-    TORQUE_RATE("torque rate", "N·m/deg", "torqueRateNmPerDeg"),
+    TORQUE_RATE("torque rate", "N·m/deg", "torqueRateNmPerDeg", "torque_rate_nm_per_deg"),
     /** Turn past the snug point. */
-    TURN("turn past snug", "deg", "turnDeg"),
+    TURN("turn past snug", "deg", "turnDeg", "turn_deg"),
     /** Torque where the bolt begins to yield. */
-    ONSET_TORQUE("onset torque", "N·m", "onsetTorqueNm"),
+    ONSET_TORQUE("onset torque", "N·m", "onsetTorqueNm", "onset_torque_nm"),
     /** Angle from the elastic origin to where the bolt begins to yield. */
-    ONSET_ANGLE("onset angle from origin", "deg", "onsetFromOriginDeg"),
+    ONSET_ANGLE("onset angle from origin", "deg", "onsetFromOriginDeg", "onset_angle_deg", "elastic_origin_deg"),
     /** Estimated clamp load where the tool stopped. */
-    CLAMP_LOAD("estimated clamp load", "kN", "clampLoadKN");
+    CLAMP_LOAD("estimated clamp load", "kN", "clampLoadKN", "clamp_load_kn");
 
     private final String title;
     private final String unit;
     private final String key;
+    private final String column;
+    private final String lessColumn;
 
-    ChartedFeature(String title, String unit, String key) {
+    ChartedFeature(String title, String unit, String key, String column) {
+        this(title, unit, key, column, "");
+    }
+
+    ChartedFeature(String title, String unit, String key, String column, String lessColumn) {
         this.title = title;
         this.unit = unit;
         this.key = key;
+        this.column = column;
+        this.lessColumn = lessColumn;
     }
 
     /** {@return the feature in words} */
@@ -60,6 +70,17 @@ public enum ChartedFeature {
             case ONSET_ANGLE -> fromOrigin(signature);
             case CLAMP_LOAD -> signature.clampLoad().loadKN();
         };
+    }
+
+    /** {@return the columns of an archive that hold it} */
+    List<String> columns() {
+        return lessColumn.isEmpty() ? List.of(column) : List.of(column, lessColumn);
+    }
+
+    /** Reads it off columns; NaN where it is missing. */
+    double of(ToDoubleFunction<String> numbers) {
+        double number = numbers.applyAsDouble(column);
+        return lessColumn.isEmpty() ? number : number - numbers.applyAsDouble(lessColumn);
     }
 
     /**

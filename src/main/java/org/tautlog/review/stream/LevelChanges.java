@@ -55,6 +55,9 @@ public final class LevelChanges {
     }
 
     private static Change withAlike(Change change, List<Change> all, List<StreamChart> charts) {
+        if (charts.stream().map(StreamChart::stream).distinct().count() == 1) {
+            return change;
+        }
         int alike = (int) all.stream()
                 .filter(other -> alike(change, other, charts))
                 .map(Change::stream)

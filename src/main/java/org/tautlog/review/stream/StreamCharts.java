@@ -5,10 +5,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.tautlog.judge.Judgement;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Autocorrelation;
+import org.tautlog.spc.Reason;
 import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.ChartPair;
 import org.tautlog.spc.chart.IndividualsChart;
@@ -24,8 +26,8 @@ import org.tautlog.trace.TraceIdentity;
  * behind the others. Later attempts are left out: the bolt was not as new.
  */
 public final class StreamCharts {
-    private static final Comparator<Judgement> BY_TIME = Comparator.comparing(judgement -> {
-        var time = judgement.identity().time();
+    private static final Comparator<Levels> BY_TIME = Comparator.comparing(levels -> {
+        var time = levels.identity().time();
         return time == null ? Instant.MAX : time.toInstant();
     });
 
@@ -38,41 +40,73 @@ public final class StreamCharts {
      * @return the charts, stream by stream
      */
     public static List<StreamChart> of(List<Judgement> judgements) {
-        var streams = new TreeMap<Stream, List<Judgement>>();
-        judgements.stream()
-                .filter(judgement -> judgement.identity().attempt() == 1)
-                .sorted(BY_TIME)
-                .forEach(judgement -> streams.computeIfAbsent(
-                                Stream.of(judgement.identity()), stream -> new ArrayList<>())
-                        .add(judgement));
-        var charts = new ArrayList<StreamChart>();
-        streams.forEach((stream, own) -> {
-            for (var feature : ChartedFeature.values()) {
-                charts.add(chart(stream, feature, own));
-            }
-        });
-        return charts;
+        return series(judgements.stream().map(Levels::of).toList()).stream()
+                .map(StreamCharts::chart)
+                .toList();
     }
 
-    private static StreamChart chart(Stream stream, ChartedFeature feature, List<Judgement> judgements) {
-        var found = judgements.stream()
-                .filter(judgement -> feature.of(judgement.signature()).isFound())
+    /**
+     * Series of every feature of every stream, for a search that needs no limits.
+     *
+     * @param levels the levels of tightenings, in any order
+     * @return the series, stream by stream, as charts that have no limits
+     */
+    public static List<StreamChart> withoutLimits(List<Levels> levels) {
+        Answer<Chart> none = Answer.missing(Reason.NOT_ASKED, "a search for changes needs no limits");
+        return series(levels).stream()
+                .map(one -> new StreamChart(
+                        one.stream, one.feature, one.tightenings, one.values, one.aside, none, none, ""))
                 .toList();
-        long faulty = found.stream().filter(SetAside::bearsFault).count();
+    }
+
+    /** One feature of one stream, and how many tightenings bore a fault of their own. */
+    private record Series(
+            Stream stream,
+            ChartedFeature feature,
+            List<TraceIdentity> tightenings,
+            List<Double> values,
+            List<SetAside> aside,
+            long faulty,
+            boolean setAside) {}
+
+    private static List<Series> series(List<Levels> levels) {
+        var streams = new TreeMap<Stream, List<Levels>>();
+        levels.stream()
+                .filter(one -> one.identity().attempt() == 1)
+                .sorted(BY_TIME)
+                .forEach(one -> streams.computeIfAbsent(Stream.of(one.identity()), stream -> new ArrayList<>())
+                        .add(one));
+        var series = new ArrayList<Series>();
+        streams.forEach((stream, own) -> {
+            for (var feature : ChartedFeature.values()) {
+                series.add(series(stream, feature, own));
+            }
+        });
+        return series;
+    }
+
+    private static Series series(Stream stream, ChartedFeature feature, List<Levels> levels) {
+        var found =
+                levels.stream().filter(one -> one.values().containsKey(feature)).toList();
+        long faulty = found.stream().filter(Levels::bearsFault).count();
         boolean setAside = faulty <= SetAside.LARGEST_SHARE * found.size();
         var values = new ArrayList<Double>();
         var tightenings = new ArrayList<TraceIdentity>();
         var aside = new ArrayList<SetAside>();
-        for (var judgement : found) {
-            double value = feature.of(judgement.signature()).number();
-            if (setAside && SetAside.bearsFault(judgement)) {
-                aside.add(new SetAside(values.size(), judgement.identity(), value));
+        for (var one : found) {
+            double value = Objects.requireNonNull(one.values().get(feature));
+            if (setAside && one.bearsFault()) {
+                aside.add(new SetAside(values.size(), one.identity(), value));
             } else {
                 values.add(value);
-                tightenings.add(judgement.identity());
+                tightenings.add(one.identity());
             }
         }
-        var numbers = values.stream().mapToDouble(Double::doubleValue).toArray();
+        return new Series(stream, feature, tightenings, values, aside, faulty, setAside);
+    }
+
+    private static StreamChart chart(Series series) {
+        var numbers = series.values.stream().mapToDouble(Double::doubleValue).toArray();
         var options = IndividualsOptions.withDefaults().withRules(RunRule.westernElectric());
         var phaseOne = IndividualsChart.phaseOne(numbers, options);
         Answer<Chart> chart = phaseOne.flatMap(
@@ -82,10 +116,11 @@ public final class StreamCharts {
                 limits -> EwmaChart.chart(EwmaLimits.of(limits.limits(), EwmaOptions.withDefaults()), numbers));
         var basis = phaseOne.found()
                 .map(limits -> limits.said()
-                        + faults(faulty, setAside)
+                        + faults(series.faulty, series.setAside)
                         + neighbours(limits.limits().neighbours()))
                 .orElse("");
-        return new StreamChart(stream, feature, tightenings, values, aside, chart, averages, basis);
+        return new StreamChart(
+                series.stream, series.feature, series.tightenings, series.values, series.aside, chart, averages, basis);
     }
 
     private static String faults(long faulty, boolean setAside) {

@@ -4,7 +4,7 @@
  *
  * <p>Public types in reading order: {@link org.tautlog.review.stream.Stream}, {@link
  * org.tautlog.review.stream.ChartedFeature}, {@link org.tautlog.review.stream.StreamReview} (all of it), {@link
- * org.tautlog.review.stream.StreamCharts}, {@link org.tautlog.review.stream.StreamChart} with {@link
+ * org.tautlog.review.stream.Levels}, {@link org.tautlog.review.stream.StreamCharts}, {@link org.tautlog.review.stream.StreamChart} with {@link
  * org.tautlog.review.stream.SetAside}, {@link org.tautlog.review.stream.LevelChanges}, {@link
  * org.tautlog.review.stream.Change}, {@link org.tautlog.review.stream.StreamFigures}, {@link
  * org.tautlog.review.stream.StationChart}, {@link org.tautlog.review.stream.OwnShift}, {@link

@@ -3,6 +3,7 @@ package org.tautlog.review.evidence;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +19,7 @@ import org.tautlog.signature.EndState;
 /** A cause that lies in the bolts goes wherever bolts of the lot go; what one spindle does does not. */
 class BoltLotsTest {
     @Test
-    void a_lot_with_weak_bolts_on_spindles_of_two_stations_is_held_at_every_station() {
+    void a_lot_with_weak_bolts_on_spindles_of_two_stations_is_held_at_every_station() throws IOException {
         var line = line();
         line.add(shows(5, "S40", "1", "A18", FindingCode.WEAK_BOLT));
         line.add(shows(25, "S50", "3", "A18", FindingCode.WEAK_BOLT));
@@ -39,7 +40,7 @@ class BoltLotsTest {
     }
 
     @Test
-    void weak_bolts_on_one_spindle_alone_hold_no_lot() {
+    void weak_bolts_on_one_spindle_alone_hold_no_lot() throws IOException {
         var line = line();
         line.add(shows(5, "S40", "1", "A18", FindingCode.WEAK_BOLT));
         line.add(shows(6, "S40", "1", "A18", FindingCode.WEAK_BOLT));
@@ -47,7 +48,7 @@ class BoltLotsTest {
     }
 
     @Test
-    void weak_bolts_of_two_lots_hold_neither() {
+    void weak_bolts_of_two_lots_hold_neither() throws IOException {
         var line = line();
         line.add(shows(5, "S40", "1", "A18", FindingCode.WEAK_BOLT));
         line.add(shows(25, "S50", "3", "A17", FindingCode.WEAK_BOLT));
@@ -55,7 +56,7 @@ class BoltLotsTest {
     }
 
     @Test
-    void what_a_tool_does_follows_no_lot_however_many_spindles_show_it() {
+    void what_a_tool_does_follows_no_lot_however_many_spindles_show_it() throws IOException {
         var line = line();
         line.add(shows(5, "S40", "1", "A18", FindingCode.TURN_SHORT));
         line.add(shows(25, "S50", "3", "A18", FindingCode.TURN_SHORT));
@@ -63,7 +64,7 @@ class BoltLotsTest {
     }
 
     @Test
-    void a_tightening_without_a_lot_is_of_none() {
+    void a_tightening_without_a_lot_is_of_none() throws IOException {
         var line = line();
         line.add(shows(5, "S40", "1", "", FindingCode.WEAK_BOLT));
         line.add(shows(25, "S50", "3", "", FindingCode.WEAK_BOLT));
@@ -89,10 +90,11 @@ class BoltLotsTest {
         return EvidenceMade.showing(like, station, spindle, lot, code);
     }
 
-    private static List<Containment> lotsWith(FindingCode code, List<Judgement> line) {
-        var bracket = new Bracketing(line, Duration.ZERO)
-                .around(new Stream("S40", "1"), code, one -> Bracketing.shows(one, code))
+    private static List<Containment> lotsWith(FindingCode code, List<Judgement> line) throws IOException {
+        var standing = new MadeStanding(line);
+        var bracket = new Bracketing(standing, Duration.ZERO)
+                .around(new Stream("S40", "1"), code, one -> one.shows(code))
                 .orElseThrow();
-        return new BoltLots(line, Duration.ZERO).lotsWith(code, List.of(bracket));
+        return new BoltLots(standing, Duration.ZERO).lotsWith(code, List.of(bracket));
     }
 }

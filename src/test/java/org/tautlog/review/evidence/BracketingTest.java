@@ -3,6 +3,7 @@ package org.tautlog.review.evidence;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -18,7 +19,7 @@ class BracketingTest {
     private static final Stream SPINDLE = new Stream("S40", "2");
 
     @Test
-    void the_bracket_runs_from_last_known_good_to_first_known_good() {
+    void the_bracket_runs_from_last_known_good_to_first_known_good() throws IOException {
         var found = bracket(line(Set.of(10, 12), Set.of()));
         assertEquals("FW-09", found.lastGood().orElseThrow().serial());
         assertEquals("FW-13", found.firstGood().orElseThrow().serial());
@@ -26,21 +27,21 @@ class BracketingTest {
     }
 
     @Test
-    void an_engine_without_a_recording_is_suspect() {
+    void an_engine_without_a_recording_is_suspect() throws IOException {
         var found = bracket(line(Set.of(10, 12), Set.of(11)));
         assertEquals(List.of("FW-10", "FW-11", "FW-12"), found.engines());
         assertTrue(found.contained().contains(new Contained("FW-11", Contained.Reason.NO_RECORDING, null)));
     }
 
     @Test
-    void too_few_good_ones_leave_the_bracket_open() {
+    void too_few_good_ones_leave_the_bracket_open() throws IOException {
         var found = bracket(line(Set.of(3, 17), Set.of()));
         assertTrue(found.lastGood().isEmpty() && found.firstGood().isEmpty(), found.toString());
         assertEquals(20, found.contained().size());
     }
 
     @Test
-    void clocks_that_may_differ_move_both_ends_out_and_say_so() {
+    void clocks_that_may_differ_move_both_ends_out_and_say_so() throws IOException {
         var minutes = Duration.between(time(8), time(10));
         var found = bracket(line(Set.of(10, 12), Set.of()), minutes);
         assertEquals("FW-07", found.lastGood().orElseThrow().serial());
@@ -59,7 +60,7 @@ class BracketingTest {
     }
 
     @Test
-    void a_lot_met_inside_is_followed_to_every_other_spindle() {
+    void a_lot_met_inside_is_followed_to_every_other_spindle() throws IOException {
         var found = bracket(line(Set.of(10, 12), Set.of()));
         var lot = found.lots().get(0);
         assertEquals(3, lot.inside());
@@ -74,12 +75,12 @@ class BracketingTest {
                 .time();
     }
 
-    private static Containment bracket(List<Judgement> judgements) {
+    private static Containment bracket(List<Judgement> judgements) throws IOException {
         return bracket(judgements, Duration.ZERO);
     }
 
-    private static Containment bracket(List<Judgement> judgements, Duration clockMargin) {
-        return new Bracketing(judgements, clockMargin)
+    private static Containment bracket(List<Judgement> judgements, Duration clockMargin) throws IOException {
+        return new Bracketing(new MadeStanding(judgements), clockMargin)
                 .around(SPINDLE, null, one -> one.verdict() == Verdict.NONCONFORMING)
                 .orElseThrow();
     }
