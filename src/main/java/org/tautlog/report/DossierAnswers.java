@@ -14,6 +14,7 @@ import org.tautlog.review.evidence.EngineTightening;
 import org.tautlog.review.evidence.PositionStanding;
 import org.tautlog.review.evidence.Repeat;
 import org.tautlog.review.evidence.SameCause;
+import org.tautlog.review.shape.Departure;
 import org.tautlog.trace.TraceIdentity;
 
 /** An auditor's questions about an engine, answered in sentences made of the dossier's own fields. */
@@ -103,7 +104,10 @@ public final class DossierAnswers {
                         + (position.attempts().size() > 1
                                 ? ", attempt " + attempt.judgement().identity().attempt()
                                 : "")
-                        + ": " + ShapeWords.words(shape.departure()) + '.');
+                        + ": "
+                        + ShapeWords.words(
+                                shape.departure(),
+                                Departure.hasPlace(attempt.judgement().findings())) + '.');
     }
 
     private static boolean newBoltDecided(EngineDossier dossier, BoltPosition position) {

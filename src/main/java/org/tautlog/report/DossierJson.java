@@ -7,6 +7,7 @@ import org.tautlog.review.evidence.BoltPosition;
 import org.tautlog.review.evidence.EngineDossier;
 import org.tautlog.review.evidence.EngineTightening;
 import org.tautlog.review.evidence.SameCause;
+import org.tautlog.review.shape.Departure;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Reason;
 
@@ -59,7 +60,8 @@ public final class DossierJson {
                 json,
                 attempt.drawn()
                         .map(Listed::shape)
-                        .orElseGet(() -> Answer.missing(Reason.EMPTY, "the archive has lost its trace")));
+                        .orElseGet(() -> Answer.missing(Reason.EMPTY, "the archive has lost its trace")),
+                Departure.hasPlace(attempt.judgement().findings()));
         json.list("said", attempt.said(), said -> {
             json.text("specification", said.specification());
             json.text("specificationVersion", said.version());

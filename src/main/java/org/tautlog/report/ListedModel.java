@@ -33,8 +33,8 @@ final class ListedModel {
                 Map.entry("figures", figures(judgement, window)),
                 Map.entry("peers", listed.peers().size()),
                 Map.entry("chart", TraceChart.svg(listed, window, "trace" + listed.rank())),
-                Map.entry("shape", ShapeWords.sentence(listed.shape())),
-                Map.entry("shapeChart", ShapeWords.chart(listed.shape(), "shape-of" + listed.rank())),
+                Map.entry("shape", ShapeWords.sentence(listed)),
+                Map.entry("shapeChart", ShapeWords.chart(listed, "shape-of" + listed.rank())),
                 Map.entry("source", source(judgement)));
     }
 

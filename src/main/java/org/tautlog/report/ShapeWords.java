@@ -2,8 +2,10 @@ package org.tautlog.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tautlog.report.chart.ShapeChart;
+import org.tautlog.review.Listed;
 import org.tautlog.review.ShiftReview;
 import org.tautlog.review.shape.ComparedShape;
 import org.tautlog.review.shape.Departure;
@@ -12,7 +14,6 @@ import org.tautlog.review.shape.ShapeComparison;
 import org.tautlog.review.shape.ShapeReview;
 import org.tautlog.review.shape.ShapeStream;
 import org.tautlog.review.stream.Stream;
-import org.tautlog.spc.Answer;
 
 /** What the shapes of curves say beside each other, in sentences made of the review's own numbers. */
 public final class ShapeWords {
@@ -23,15 +24,27 @@ public final class ShapeWords {
     private ShapeWords() {}
 
     /** Where one curve departs from its peers, or that it does not, or why that is not known. */
-    static String sentence(Answer<ShapeComparison> shape) {
-        return shape.found()
-                .map(found -> ShiftAnswers.capital(words(found.departure())) + '.')
+    static String sentence(Listed listed) {
+        return listed.shape()
+                .found()
+                .map(found -> ShiftAnswers.capital(words(found.departure(), listed.shapeHasPlace())) + '.')
                 .orElseGet(() -> "Not held against an envelope of peers: "
-                        + shape.whyMissing().orElse("") + '.');
+                        + listed.shape().whyMissing().orElse("") + '.');
     }
 
-    /** The same as the part of a sentence. */
-    static String words(Departure departure) {
+    /** The same as the part of a sentence; quiet about the place where it has none. */
+    static String words(Departure departure, boolean hasPlace) {
+        if (hasPlace) {
+            return words(departure);
+        }
+        return departure.leaves()
+                ? "its curve leaves the envelope of " + departure.peers()
+                        + " peers; where it does is not known, as degrees that turned no bolt tilt the line that it is"
+                        + " measured by"
+                : "its curve stays within the envelope of " + departure.peers() + " peers";
+    }
+
+    private static String words(Departure departure) {
         var limit = Figures.of(departure.distance(), 1) + " standard deviations, the limit is "
                 + Figures.of(departure.limit(), 1);
         var at = Figures.of(departure.atDeg(), 0) + " deg";
@@ -76,10 +89,13 @@ public final class ShapeWords {
         return one.stream().words() + (one.bolt().isEmpty() ? "" : " bolt " + one.bolt());
     }
 
-    /** The drawing of a curve that leaves its envelope; empty where it does not. */
-    static String chart(Answer<ShapeComparison> shape, String id) {
-        return shape.found()
-                .filter(found -> found.departure().leaves())
+    /** The drawing of a curve that leaves its envelope; empty where it does not, or where its place means nothing. */
+    static String chart(Listed listed, String id) {
+        return listed.shapeHasPlace() ? chart(listed.shape().found(), id) : "";
+    }
+
+    private static String chart(Optional<ShapeComparison> shape, String id) {
+        return shape.filter(found -> found.departure().leaves())
                 .map(found -> ShapeChart.svg(found, id, ShiftAnswers.capital(words(found.departure()))))
                 .orElse("");
     }
@@ -105,9 +121,7 @@ public final class ShapeWords {
                                         + one.tightening().bolt() + ", "
                                         + Stream.of(one.tightening()).words(),
                                 "svg",
-                                one.comparison()
-                                        .map(found -> chart(Answer.of(found), "shape" + outliers.indexOf(one)))
-                                        .orElse("")))
+                                chart(one.comparison(), "shape" + outliers.indexOf(one))))
                         .toList());
     }
 

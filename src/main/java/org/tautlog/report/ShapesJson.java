@@ -12,12 +12,12 @@ final class ShapesJson {
     private ShapesJson() {}
 
     /** One curve: {@code shape} or null, and {@code whyNoShape}, empty where there is one. */
-    static void one(JsonFields json, Answer<ShapeComparison> shape) throws IOException {
+    static void one(JsonFields json, Answer<ShapeComparison> shape, boolean hasPlace) throws IOException {
         var found = shape.found();
         if (found.isEmpty()) {
             json.none("shape");
         } else {
-            departure(json, found.get().departure());
+            departure(json, found.get().departure(), hasPlace);
         }
         json.text("whyNoShape", shape.whyMissing().orElse(""));
     }
@@ -40,23 +40,23 @@ final class ShapesJson {
                 json.text("bolt", one.tightening().bolt());
                 json.stream(Stream.of(one.tightening()));
                 json.number("adjustedP", one.adjusted());
-                departure(json, one.departure());
+                departure(json, one.departure(), true);
             });
         });
     }
 
-    private static void departure(JsonFields json, Departure departure) throws IOException {
+    private static void departure(JsonFields json, Departure departure, boolean hasPlace) throws IOException {
         json.object("shape", () -> {
             json.count("peers", departure.peers());
             json.yes("leaves", departure.leaves());
             json.number("distance", departure.distance());
             json.number("limit", departure.limit());
             json.number("p", departure.p());
-            json.number("atDeg", departure.atDeg());
-            json.number("fromDeg", departure.fromDeg());
-            json.number("toDeg", departure.toDeg());
-            json.number("excessNm", departure.excessNm());
-            json.text("zone", Word.of(departure.zone()));
+            json.number("atDeg", hasPlace ? departure.atDeg() : null);
+            json.number("fromDeg", hasPlace ? departure.fromDeg() : null);
+            json.number("toDeg", hasPlace ? departure.toDeg() : null);
+            json.number("excessNm", hasPlace ? departure.excessNm() : null);
+            json.text("zone", hasPlace ? Word.of(departure.zone()) : null);
         });
     }
 }

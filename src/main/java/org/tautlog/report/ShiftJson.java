@@ -166,7 +166,7 @@ public final class ShiftJson {
             json.text("verdict", judgement.verdict().word());
             json.texts(
                     "findings", judgement.findings().stream().map(Finding::code).map(FindingCode::word));
-            ShapesJson.one(json, listed.shape());
+            ShapesJson.one(json, listed.shape(), listed.shapeHasPlace());
         });
     }
 

@@ -3,6 +3,7 @@ package org.tautlog.review;
 import java.util.List;
 import java.util.Objects;
 import org.tautlog.judge.Judgement;
+import org.tautlog.review.shape.Departure;
 import org.tautlog.review.shape.ShapeComparison;
 import org.tautlog.review.stream.Stream;
 import org.tautlog.spc.Answer;
@@ -31,5 +32,10 @@ public record Listed(
     /** {@return the stream it belongs to} */
     public Stream stream() {
         return Stream.of(judgement.identity());
+    }
+
+    /** {@return whether the place where its curve leaves its peers means anything} */
+    public boolean shapeHasPlace() {
+        return Departure.hasPlace(judgement.findings());
     }
 }

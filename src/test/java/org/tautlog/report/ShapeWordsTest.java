@@ -5,13 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tautlog.joint.window.FindingCode;
+import org.tautlog.judge.Finding;
 import org.tautlog.review.shape.Departure;
 import org.tautlog.review.shape.ShapeReview;
 import org.tautlog.review.shape.ShapeStream;
 import org.tautlog.review.shape.Zone;
 import org.tautlog.review.stream.Stream;
-import org.tautlog.spc.Answer;
-import org.tautlog.spc.Reason;
 
 class ShapeWordsTest {
     @Test
@@ -19,7 +21,7 @@ class ShapeWordsTest {
         assertEquals(
                 "its curve leaves the envelope of 48 peers from 258 to 283 deg past the elastic origin (elastic zone):"
                         + " 1.3 N·m too little at 270 deg, 7.9 standard deviations, the limit is 5.0",
-                ShapeWords.words(new Departure(48, 7.91, 5.02, 1e-6, 270, 257.5, 282.5, -1.28, Zone.ELASTIC)));
+                ShapeWords.words(new Departure(48, 7.91, 5.02, 1e-6, 270, 257.5, 282.5, -1.28, Zone.ELASTIC), true));
     }
 
     @Test
@@ -27,14 +29,25 @@ class ShapeWordsTest {
         assertEquals(
                 "its curve stays within the envelope of 24 peers; furthest from their middle at −45 deg past the elastic"
                         + " origin, by 2.1 standard deviations, the limit is 5.3",
-                ShapeWords.words(new Departure(24, 2.13, 5.31, 0.4, -45, -47.5, -42.5, 0.1, Zone.RUN_DOWN)));
+                ShapeWords.words(new Departure(24, 2.13, 5.31, 0.4, -45, -47.5, -42.5, 0.1, Zone.RUN_DOWN), true));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"ANGLE_SLIP, false", "ANGLE_JUMP, false", "WEAK_BOLT, true", "TORQUE_DROP, true"})
+    void a_place_means_something_unless_degrees_turned_no_bolt(FindingCode code, boolean hasPlace) {
+        var finding = new Finding(code, code.usual(), null, null, "", code.title());
+        assertEquals(hasPlace, Departure.hasPlace(List.of(finding)));
     }
 
     @Test
-    void what_could_not_be_compared_says_why() {
+    void of_an_angle_slip_it_says_that_the_curve_leaves_its_peers_and_not_where() {
         assertEquals(
-                "Not held against an envelope of peers: still learning: 11 of 24 conforming peers.",
-                ShapeWords.sentence(Answer.missing(Reason.TOO_FEW, "still learning: 11 of 24 conforming peers")));
+                "its curve leaves the envelope of 48 peers; where it does is not known, as degrees that turned no bolt"
+                        + " tilt the line that it is measured by",
+                ShapeWords.words(new Departure(48, 7.91, 5.02, 1e-6, 270, 257.5, 282.5, -1.28, Zone.ELASTIC), false));
+        assertEquals(
+                "its curve stays within the envelope of 24 peers",
+                ShapeWords.words(new Departure(24, 2.13, 5.31, 0.4, -45, -47.5, -42.5, 0.1, Zone.RUN_DOWN), false));
     }
 
     @Test

@@ -1,6 +1,9 @@
 package org.tautlog.review.shape;
 
+import java.util.List;
 import java.util.Objects;
+import org.tautlog.joint.window.FindingCode;
+import org.tautlog.judge.Finding;
 
 /**
  * Where a curve lies furthest from the middle of its peers.
@@ -36,5 +39,18 @@ public record Departure(
     /** {@return whether the curve leaves the envelope: a reason to look, never to reject} */
     public boolean leaves() {
         return distance > limit;
+    }
+
+    /**
+     * Whether the place of a departure means anything. Where recorded degrees turned no bolt, the elastic line that the whole
+     * curve is measured by is tilted itself: the curve leaves its peers, and where it does is chance.
+     *
+     * @param findings what was found wrong with the tightening
+     * @return false where an angle slip or an angle jump is among them
+     */
+    public static boolean hasPlace(List<Finding> findings) {
+        return findings.stream()
+                .map(Finding::code)
+                .noneMatch(code -> code == FindingCode.ANGLE_SLIP || code == FindingCode.ANGLE_JUMP);
     }
 }
