@@ -1,15 +1,9 @@
 package org.tautlog.intake;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
-import com.fasterxml.jackson.core.util.JsonParserDelegate;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
@@ -18,6 +12,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.tautlog.intake.json.JsonPointers;
+import org.tautlog.intake.json.JsonTraces;
 import org.tautlog.intake.layout.FileLayout;
 import org.tautlog.intake.layout.IdentityField;
 import org.tautlog.intake.layout.JsonForm;
@@ -33,7 +29,6 @@ import org.tautlog.problem.Where;
 
 /** Reads the traces of a JSON file by the paths that its layout states; one trace at a time is in memory. */
 final class JsonLogs {
-    private static final int DEEPEST = 100;
     /** Beside its samples a trace holds little; what is far longer is no trace. */
     private static final long MOST_TOKENS_A_SAMPLE = 40;
 
@@ -44,7 +39,6 @@ final class JsonLogs {
     private final ReadBounds bounds;
     private final ReadLedger ledger;
     private final TraceGate gate;
-    private final ObjectMapper mapper = new ObjectMapper();
 
     JsonLogs(String file, String sha256, LogLayout stated, ReadBounds bounds, ReadLedger ledger, TraceGate gate) {
         this.file = file;
@@ -87,16 +81,9 @@ final class JsonLogs {
     }
 
     private void readTraces(Reader text) throws IOException {
-        var factory = JsonFactory.builder()
-                .streamReadConstraints(StreamReadConstraints.builder()
-                        .maxNestingDepth(DEEPEST)
-                        .maxStringLength(bounds.longestLine())
-                        .build())
-                .build();
-        try (var parser = new Bounded(factory.createParser(text), MOST_TOKENS_A_SAMPLE * bounds.mostSamples())) {
-            for (var token = parser.nextToken(); token != null; token = parser.nextToken()) {
-                walk(parser, JsonForm.segments(form.traces()));
-            }
+        try {
+            JsonTraces.read(
+                    text, form.traces(), MOST_TOKENS_A_SAMPLE * bounds.mostSamples(), bounds.longestLine(), this::take);
         } catch (StreamConstraintsException e) {
             broken(e, ProblemCode.TOO_LARGE, "the JSON goes beyond a bound: " + e.getOriginalMessage(), "");
         } catch (JsonEOFException e) {
@@ -112,50 +99,13 @@ final class JsonLogs {
                 code, Where.line(file, at == null ? 1 : Math.max(1, at.getLineNr())), what, "", action));
     }
 
-    /** Goes down the path to the traces and passes over all that lies beside it. */
-    private void walk(Bounded parser, List<String> path) throws IOException {
-        if (path.isEmpty()) {
-            if (parser.currentToken() == JsonToken.START_ARRAY) {
-                while (parser.nextToken() != JsonToken.END_ARRAY) {
-                    take(parser);
-                }
-            } else {
-                take(parser);
-            }
-        } else if (parser.currentToken() == JsonToken.START_OBJECT) {
-            while (parser.nextToken() == JsonToken.FIELD_NAME) {
-                boolean here = parser.currentName().equals(path.get(0));
-                parser.nextToken();
-                if (here) {
-                    walk(parser, path.subList(1, path.size()));
-                } else {
-                    pass(parser);
-                }
-            }
-        } else {
-            pass(parser);
-        }
-    }
-
-    private static void pass(Bounded parser) throws IOException {
-        parser.beginPassing();
-        parser.skipChildren();
-    }
-
-    private void take(Bounded parser) throws IOException {
-        if (parser.currentToken() != JsonToken.START_OBJECT) {
-            pass(parser);
-            return;
-        }
-        var where = Where.line(file, Math.max(1, parser.currentTokenLocation().getLineNr()));
-        parser.beginTrace();
-        JsonNode trace = mapper.readTree(parser);
-        parser.beginPassing();
+    private void take(JsonNode trace, int line) {
+        var where = Where.line(file, line);
         var draft = new TraceDraft(layout, where, bounds.mostSamples());
         layout.stated().identity().forEach((field, origin) -> {
             var value = origin instanceof Origin.Fixed fixed
                     ? List.of(fixed.value())
-                    : origin instanceof Origin.Column path ? values(trace, path.name()) : List.<String>of();
+                    : origin instanceof Origin.Column path ? JsonPointers.values(trace, path.name()) : List.<String>of();
             if (!value.isEmpty()
                     && !(field == IdentityField.ATTEMPT && value.get(0).isEmpty())) {
                 draft.identity().put(field, value.get(0));
@@ -166,13 +116,13 @@ final class JsonLogs {
     }
 
     private void addSamples(TraceDraft draft, JsonNode trace, Where where) {
-        var points = form.points().isEmpty() ? List.of(trace) : nodes(trace, form.points() + "/*");
+        var points = form.points().isEmpty() ? List.of(trace) : JsonPointers.nodes(trace, form.points() + "/*");
         var columns = new ArrayList<Found>();
         layout.samples().forEach((quantity, source) -> {
             if (source.isColumn()) {
                 var found = new ArrayList<String>();
                 points.forEach(
-                        point -> found.addAll(values(point, layout.header().get(source.column()))));
+                        point -> found.addAll(JsonPointers.values(point, layout.header().get(source.column()))));
                 boolean mayLack = quantity == SampleQuantity.TIME || quantity == SampleQuantity.STAGE;
                 if (!mayLack || !found.isEmpty()) {
                     columns.add(new Found(source.column(), found));
@@ -206,41 +156,6 @@ final class JsonLogs {
 
     private record Found(int column, List<String> values) {}
 
-    private static List<String> values(JsonNode from, String path) {
-        var values = new ArrayList<String>();
-        for (var node : nodes(from, path)) {
-            if (node.isArray()) {
-                node.forEach(element -> values.add(element.isNull() ? "" : element.asText()));
-            } else if (node.isValueNode() && !node.isNull()) {
-                values.add(node.asText().strip());
-            }
-        }
-        return values;
-    }
-
-    private static List<JsonNode> nodes(JsonNode from, String path) {
-        List<JsonNode> nodes = List.of(from);
-        for (var segment : JsonForm.segments(path)) {
-            var next = new ArrayList<JsonNode>();
-            for (var node : nodes) {
-                if (segment.equals("*")) {
-                    node.forEach(next::add);
-                } else {
-                    var child = node.isArray() ? node.get(index(segment)) : node.get(segment);
-                    if (child != null) {
-                        next.add(child);
-                    }
-                }
-            }
-            nodes = next;
-        }
-        return nodes;
-    }
-
-    private static int index(String segment) {
-        return segment.matches("0|[1-9][0-9]{0,8}") ? Integer.parseInt(segment) : -1;
-    }
-
     /** The paths stand for columns, so that what is told of a column can be told of a path. */
     private static FileLayout layout(LogLayout stated) {
         var paths = new ArrayList<String>();
@@ -266,34 +181,5 @@ final class JsonLogs {
                 List.of(),
                 -1,
                 ' ');
-    }
-
-    /** Refuses a trace of more tokens than any has before it fills the memory. */
-    private static final class Bounded extends JsonParserDelegate {
-        private final long most;
-        private boolean inTrace;
-        private long tokens;
-
-        Bounded(JsonParser parser, long most) {
-            super(parser);
-            this.most = most;
-        }
-
-        void beginTrace() {
-            inTrace = true;
-            tokens = 0;
-        }
-
-        void beginPassing() {
-            inTrace = false;
-        }
-
-        @Override
-        public JsonToken nextToken() throws IOException {
-            if (inTrace && ++tokens > most) {
-                throw new StreamConstraintsException("a trace has more than " + most + " parts");
-            }
-            return super.nextToken();
-        }
     }
 }
