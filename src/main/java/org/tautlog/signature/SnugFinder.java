@@ -131,9 +131,9 @@ final class SnugFinder {
     /**
      * Highest torque of the snug stage: the stage of the snug point as the export marks it, or up to the first pause
      * after which the turn goes on. Single samples are read as the median of three, so that one spike does not count; not
-     * where the torque rises so far from sample to sample that the median would cut the peak. After the highest sample
-     * the tool can have turned on unrecorded for up to a step, at the torque rate; that stretch over sqrt(3) is in the
-     * standard uncertainty.
+     * where the torque rises so far from sample to sample that the median would cut the peak. A sample written again says
+     * nothing new: it does not vouch for a spike. After the highest sample the tool can have turned on unrecorded for up
+     * to a step, at the torque rate; that stretch over sqrt(3) is in the standard uncertainty.
      */
     static Feature stageTorque(
             Curve curve, Stop stop, Turning turning, ElasticFit fit, Feature snugDeg, double noiseNm) {
@@ -144,12 +144,13 @@ final class SnugFinder {
         double slope = fit.line == null ? 0 : fit.line.slope();
         double highest = Double.NEGATIVE_INFINITY;
         int at = 0;
-        for (int i = 0; i <= last; i++) {
-            double a = curve.torqueNm(Math.max(0, i - 1));
+        for (int i = 0, before = 0; i <= last; before = i, i = nextOther(curve, i)) {
+            int after = nextOther(curve, i);
+            double a = curve.torqueNm(before);
             double b = curve.torqueNm(i);
-            double c = curve.torqueNm(Math.min(last, i + 1));
+            double c = curve.torqueNm(after <= last ? after : i);
             double middle = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
-            double rise = i == 0 ? 0 : slope * (curve.angleDeg(i) - curve.angleDeg(i - 1));
+            double rise = slope * (curve.angleDeg(i) - curve.angleDeg(before));
             boolean coarse = rise > NOISE_FACTOR * noiseNm && b <= a + SPIKE_RATIO * rise + NOISE_FACTOR * noiseNm;
             double seen = coarse ? b : middle;
             at = seen > highest ? i : at;
@@ -161,8 +162,21 @@ final class SnugFinder {
 
     /** How far the tool can have turned past the highest sample of its stage. */
     private static double unseenDeg(Curve curve, int at) {
-        double onward = at + 1 < curve.size() ? curve.angleDeg(at + 1) - curve.angleDeg(at) : 0;
+        int next = nextOther(curve, at);
+        double onward = next < curve.size() ? curve.angleDeg(next) - curve.angleDeg(at) : 0;
         return Math.max(onward, Steps.longestBefore(curve, at));
+    }
+
+    /** The next sample that is not this one written again; one of another time was measured again. */
+    private static int nextOther(Curve curve, int sample) {
+        int next = sample + 1;
+        while (next < curve.size()
+                && curve.angleDeg(next) == curve.angleDeg(sample)
+                && curve.torqueNm(next) == curve.torqueNm(sample)
+                && !(curve.hasTime() && curve.timeS(next) != curve.timeS(sample))) {
+            next++;
+        }
+        return next;
     }
 
     private static int lastOfStage(Curve curve, Stop stop, Turning turning, Feature snugDeg) {
