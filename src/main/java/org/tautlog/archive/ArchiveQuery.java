@@ -24,7 +24,7 @@ import org.tautlog.trace.Trace;
 /**
  * Questions to an archive. Each is answered from what the archive holds at that moment, waits for no writer, and comes
  * with the problems that kept something out of the answer: a batch cut short, a row that does not fit its hash. Every row
- * is held against its hash as it is read.
+ * that is read whole is held against its hash.
  */
 public final class ArchiveQuery implements AutoCloseable {
     private static final String IN_TIME = "time_utc, serial, bolt, attempt, row_sha256";

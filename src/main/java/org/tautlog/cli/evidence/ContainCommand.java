@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
             "Lists the engines that a cause may have touched, each with why: from last known good to first known good on"
                     + " the same spindle, or all of a lot. An engine without a recording is suspect, not good.",
             "",
-            "Writes containment.html, the same as .pdf, the list as .csv, and all of it as .json. Exit code 1 where an engine is to be held, 3 where the archive shows no such suspect."
+            "Writes containment.html, the same as .pdf, the whole list as .csv, and as .json the first 500 of each place with all that was measured. Exit code 1 where an engine is to be held, 3 where the archive shows no such suspect."
         },
         footerHeading = "%nExamples:%n",
         footer = {
