@@ -12,6 +12,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.tautlog.intake.json.JsonParts;
 import org.tautlog.intake.json.JsonPointers;
 import org.tautlog.intake.json.JsonTraces;
 import org.tautlog.intake.layout.FileLayout;
@@ -83,7 +88,12 @@ final class JsonLogs {
     private void readTraces(Reader text) throws IOException {
         try {
             JsonTraces.read(
-                    text, form.traces(), MOST_TOKENS_A_SAMPLE * bounds.mostSamples(), bounds.longestLine(), this::take);
+                    text,
+                    form.traces(),
+                    above(),
+                    MOST_TOKENS_A_SAMPLE * bounds.mostSamples(),
+                    bounds.longestLine(),
+                    this::take);
         } catch (StreamConstraintsException e) {
             broken(e, ProblemCode.TOO_LARGE, "the JSON goes beyond a bound: " + e.getOriginalMessage(), "");
         } catch (JsonEOFException e) {
@@ -99,62 +109,88 @@ final class JsonLogs {
                 code, Where.line(file, at == null ? 1 : Math.max(1, at.getLineNr())), what, "", action));
     }
 
-    private void take(JsonNode trace, int line) {
+    private Set<String> above() {
+        return layout.stated().identity().values().stream()
+                .flatMap(origin -> origin instanceof Origin.HeaderLine line ? Stream.of(line.key()) : Stream.of())
+                .collect(Collectors.toSet());
+    }
+
+    private void take(JsonNode trace, int line, Map<String, String> above) {
         var where = Where.line(file, line);
         var draft = new TraceDraft(layout, where, bounds.mostSamples());
+        draft.identity().putAll(LogText.fromFileName(file, layout.stated()));
         layout.stated().identity().forEach((field, origin) -> {
-            var value = origin instanceof Origin.Fixed fixed
-                    ? List.of(fixed.value())
-                    : origin instanceof Origin.Column path ? JsonPointers.values(trace, path.name()) : List.<String>of();
-            if (!value.isEmpty()
-                    && !(field == IdentityField.ATTEMPT && value.get(0).isEmpty())) {
-                draft.identity().put(field, value.get(0));
+            var value = value(origin, trace, above);
+            if (value.isPresent()
+                    && !(field == IdentityField.ATTEMPT && value.get().isEmpty())) {
+                draft.identity().put(field, value.get());
             }
         });
         addSamples(draft, trace, where);
         gate.settle(draft, layout, sha256);
     }
 
+    private static Optional<String> value(Origin origin, JsonNode trace, Map<String, String> above) {
+        if (origin instanceof Origin.Fixed fixed) {
+            return Optional.of(fixed.value());
+        }
+        if (origin instanceof Origin.HeaderLine line) {
+            return Optional.ofNullable(above.get(line.key()));
+        }
+        return origin instanceof Origin.Column path
+                ? JsonPointers.values(trace, path.name()).stream().findFirst()
+                : Optional.empty();
+    }
+
     private void addSamples(TraceDraft draft, JsonNode trace, Where where) {
-        var points = form.points().isEmpty() ? List.of(trace) : JsonPointers.nodes(trace, form.points() + "/*");
-        var columns = new ArrayList<Found>();
+        var paths = new EnumMap<SampleQuantity, String>(SampleQuantity.class);
         layout.samples().forEach((quantity, source) -> {
             if (source.isColumn()) {
-                var found = new ArrayList<String>();
-                points.forEach(
-                        point -> found.addAll(JsonPointers.values(point, layout.header().get(source.column()))));
-                boolean mayLack = quantity == SampleQuantity.TIME || quantity == SampleQuantity.STAGE;
-                if (!mayLack || !found.isEmpty()) {
-                    columns.add(new Found(source.column(), found));
-                }
+                paths.put(quantity, layout.header().get(source.column()));
             }
         });
-        int count = columns.stream()
-                .mapToInt(column -> column.values().size())
-                .max()
-                .orElse(0);
-        for (var column : columns) {
-            if (column.values().size() != count) {
-                var path = layout.header().get(column.column());
+        int stage = 0;
+        for (var part : JsonParts.of(trace, form.points(), paths)) {
+            stage++;
+            boolean first = draft.samples() == 0;
+            var target = first ? draft : new TraceDraft(layout, where, bounds.mostSamples());
+            target.ofStage(stage);
+            addPart(target, part, where);
+            if (!first) {
+                draft.append(target).ifPresent(ledger::assume);
+            }
+        }
+    }
+
+    private void addPart(TraceDraft draft, Map<SampleQuantity, List<String>> part, Where where) {
+        part.entrySet()
+                .removeIf(entry -> entry.getValue().isEmpty()
+                        && (entry.getKey() == SampleQuantity.TIME || entry.getKey() == SampleQuantity.STAGE));
+        int count = part.values().stream().mapToInt(List::size).max().orElse(0);
+        var cells = new ArrayList<String>(Collections.nCopies(layout.header().size(), ""));
+        for (var entry : part.entrySet()) {
+            int column =
+                    Objects.requireNonNull(layout.samples().get(entry.getKey())).column();
+            if (entry.getValue().size() != count) {
+                var path = layout.header().get(column);
                 draft.spoil(
                         ProblemCode.BAD_TRACE,
                         where.at(path),
-                        "there are " + column.values().size() + " values at '" + path + "'",
+                        "there are " + entry.getValue().size() + " values at '" + path + "'",
                         count + " as the others have",
                         "");
-                return;
             }
         }
-        var cells = new ArrayList<String>(Collections.nCopies(layout.header().size(), ""));
         for (int i = 0; i < count && draft.fault().isEmpty(); i++) {
-            for (var column : columns) {
-                cells.set(column.column(), column.values().get(i));
+            for (var entry : part.entrySet()) {
+                cells.set(
+                        Objects.requireNonNull(layout.samples().get(entry.getKey()))
+                                .column(),
+                        entry.getValue().get(i));
             }
             draft.add(cells, where);
         }
     }
-
-    private record Found(int column, List<String> values) {}
 
     /** The paths stand for columns, so that what is told of a column can be told of a path. */
     private static FileLayout layout(LogLayout stated) {

@@ -1,5 +1,7 @@
 package org.tautlog.intake;
 
+import java.io.IOException;
+import java.io.Reader;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,10 +11,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.intake.json.JsonProposal;
 import org.tautlog.intake.layout.ColumnGuess;
 import org.tautlog.intake.layout.FileLayout;
 import org.tautlog.intake.layout.IdentityField;
+import org.tautlog.intake.layout.JsonForm;
 import org.tautlog.intake.layout.LayoutFile;
+import org.tautlog.intake.layout.LayoutLines;
 import org.tautlog.intake.layout.LayoutText;
 import org.tautlog.intake.layout.LogLayout;
 import org.tautlog.intake.layout.LogShape;
@@ -29,20 +34,30 @@ import org.tautlog.trace.Trace;
  * @param summary what became of the whole file
  */
 public record LayoutProposal(String text, List<Trace> traces, ReadSummary summary) {
+    private static final int MOST_LINES = 20_000;
+
     public LayoutProposal {
         traces = List.copyOf(traces);
     }
 
     /**
      * Looks at a file and proposes its layout. A layout file beside it is not looked at. Of an archive the first log
-     * counts. Where no name of a column says what it holds, the numbers are looked at and the proposal says so.
+     * counts. JSON gets a pointer to each thing. Where no name of a column says what it holds, the numbers are looked at and the proposal says so.
      *
      * @param file the export, plain or packed
      * @param mostTraces how many traces to keep for looking at
      * @return the proposal, or why there is none
      */
     public static Outcome<LayoutProposal> of(Path file, int mostTraces) {
-        var look = Look.at(file, LogLayout.unstated());
+        var json = new JsonLook();
+        LogReader.look(file, ReadOptions.withDefaults().withLayout(JsonLook.LAYOUT), json);
+        if (json.proposal.isPresent()) {
+            var proposed = json.proposal.get();
+            return proposed.value().isEmpty()
+                    ? Outcome.failed(proposed.problems())
+                    : tried(file, proposed.value().get(), mostTraces);
+        }
+        var look = new Look(file, LogLayout.unstated());
         Map<String, String> guesses = Map.of();
         if (look.seen == null || look.seen.layout().value().isEmpty()) {
             var guess = look.seen == null ? Optional.<ColumnGuess>empty() : ColumnGuess.of(look.seen.head());
@@ -50,13 +65,17 @@ public record LayoutProposal(String text, List<Trace> traces, ReadSummary summar
                 return Outcome.failed(look.summary.problems());
             }
             guesses = guess.get().reasons();
-            look = Look.at(file, guess.get().layout());
+            look = new Look(file, guess.get().layout());
         }
         var seen = look.seen;
         if (seen == null || seen.layout().value().isEmpty()) {
             return Outcome.failed(look.summary.problems());
         }
-        var text = seen.text(file, guesses);
+        return tried(file, seen.text(file, guesses), mostTraces);
+    }
+
+    /** The proposal with what it makes of the file. */
+    private static Outcome<LayoutProposal> tried(Path file, String text, int mostTraces) {
         var layout = LayoutFile.read(text, "the proposed layout");
         if (layout.value().isEmpty()) {
             return Outcome.failed(layout.problems());
@@ -73,23 +92,47 @@ public record LayoutProposal(String text, List<Trace> traces, ReadSummary summar
         return Outcome.of(new LayoutProposal(text, traces, summary), List.of());
     }
 
-    /** How the first text lies; the others of an archive are taken to lie alike. */
-    private static final class Look {
-        private @Nullable Seen seen;
-        private final ReadSummary summary;
+    /** Looks whether the first text is JSON, and how it lies. */
+    private static final class JsonLook implements LayoutWatch {
+        private static final LogLayout LAYOUT = LogLayout.unstated().ofJson(new JsonForm("", ""));
 
-        private Look(Path file, LogLayout stated) {
-            summary = LogReader.look(
-                    file, ReadOptions.withDefaults().withLayout(stated), (name, charset, layout, head) -> {
-                        if (seen == null) {
-                            seen = new Seen(name, charset, layout, head);
-                        }
-                        return false;
-                    });
+        private Optional<Outcome<String>> proposal = Optional.empty();
+        private boolean looked;
+
+        @Override
+        public boolean sees(String name, Charset charset, Outcome<FileLayout> layout, List<Line> head) {
+            return false;
         }
 
-        static Look at(Path file, LogLayout stated) {
-            return new Look(file, stated);
+        @Override
+        public boolean takes(String name, Charset charset, Reader text) throws IOException {
+            if (!looked) {
+                looked = true;
+                proposal = JsonProposal.of(name, charset, text);
+            }
+            return true;
+        }
+    }
+
+    /** How the first text lies; the others of an archive are taken to lie alike. */
+    private static final class Look implements LayoutWatch {
+        private final ReadSummary summary;
+        private @Nullable Seen seen;
+
+        private Look(Path file, LogLayout stated) {
+            summary = LogReader.look(file, ReadOptions.withDefaults().withLayout(stated), this);
+        }
+
+        @Override
+        public boolean sees(String name, Charset charset, Outcome<FileLayout> layout, List<Line> head) {
+            seen = seen == null ? new Seen(name, charset, layout, head) : seen;
+            return false;
+        }
+
+        /** Enough for all words of a stage and for a day above the twelfth. */
+        @Override
+        public int mostLines() {
+            return MOST_LINES;
         }
     }
 
@@ -112,7 +155,7 @@ public record LayoutProposal(String text, List<Trace> traces, ReadSummary summar
                     stated.text(),
                     stated.shape(),
                     Map.of(IdentityField.SERIAL, new Origin.FileName("serial")),
-                    Pattern.compile("(?<serial>.+)[.][A-Za-z0-9]+"),
+                    Pattern.compile(LayoutLines.WHOLE_NAME),
                     stated.time(),
                     stated.samples(),
                     stated.listSeparator(),

@@ -1,5 +1,7 @@
 package org.tautlog.intake;
 
+import java.io.IOException;
+import java.io.Reader;
 import java.nio.charset.Charset;
 import java.util.List;
 import org.tautlog.intake.layout.FileLayout;
@@ -13,4 +15,14 @@ interface LayoutWatch {
 
     /** Takes a look, and says whether the lines are to be read. */
     boolean sees(String file, Charset charset, Outcome<FileLayout> layout, List<Line> head);
+
+    /** So many lines it wants to see at least, where the file has them. */
+    default int mostLines() {
+        return 0;
+    }
+
+    /** Takes the text of a log that is stated to be JSON, or leaves it to the reader. */
+    default boolean takes(String file, Charset charset, Reader text) throws IOException {
+        return false;
+    }
 }

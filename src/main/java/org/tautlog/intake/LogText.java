@@ -2,7 +2,6 @@ package org.tautlog.intake;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,6 +11,7 @@ import java.util.regex.Pattern;
 import org.tautlog.intake.layout.FileLayout;
 import org.tautlog.intake.layout.IdentityField;
 import org.tautlog.intake.layout.LayoutSniffer;
+import org.tautlog.intake.layout.LogLayout;
 import org.tautlog.intake.layout.Origin;
 import org.tautlog.intake.text.Cells;
 import org.tautlog.intake.text.Line;
@@ -26,19 +26,21 @@ final class LogText {
     /** A key and its value with nothing but room between them. */
     private static final Pattern ALIGNED_KEY = Pattern.compile("\\s*(\\S+(?: \\S+){0,4})(?:\\s{2,}|\\t)(\\S.{0,200})");
 
+    private static final Pattern SIGNED_KEY = Pattern.compile("\\s*[^:=\\s]+(?: [^:=\\s]+){0,4}\\s*[:=]");
+
     private static final Pattern STAGE_LINE = Pattern.compile(
             "(?i)[\\[#=*-]*\\s*(?:stage|step|stufe|schritt|phase)\\s*(?:no\\.?|nr\\.?)?\\s*[:=;,\\t]?\\s*([0-9]{1,3})\\s*[\\]=*;,\\t-]*");
 
     private final String file;
     private final FileLayout layout;
     private final Cells cells;
-    private final Map<IdentityField, String> fromFileName = new EnumMap<>(IdentityField.class);
+    private final Map<IdentityField, String> fromFileName;
 
     LogText(String file, FileLayout layout) {
         this.file = file;
         this.layout = layout;
         this.cells = new Cells(layout.delimiter());
-        readFileName();
+        this.fromFileName = fromFileName(file, layout.stated());
     }
 
     String file() {
@@ -100,6 +102,10 @@ final class LogText {
         var comment = layout.stated().text().comment();
         var text = isComment(line) ? line.text().substring(comment.length()) : line.text();
         var parts = cells.of(text).orElse(List.of(text));
+        var aligned = aligned(text, parts.size());
+        if (aligned.isPresent() && !SIGNED_KEY.matcher(text).lookingAt()) {
+            return aligned;
+        }
         var whole = parts.size() == 1 ? parts.get(0) : text;
         int colon = whole.indexOf(':');
         int sign = colon >= 0 ? colon : whole.indexOf('=');
@@ -111,12 +117,16 @@ final class LogText {
             return Optional.of(Map.entry(
                     whole.substring(0, sign).strip(), quotedWhole ? behind.strip() : valueOf(behind, colon >= 0)));
         }
-        var aligned = ALIGNED_KEY.matcher(text);
-        if (aligned.matches() && (parts.size() == 1 || layout.delimiter() == Cells.BLANKS)) {
-            return Optional.of(Map.entry(aligned.group(1), aligned.group(2).strip()));
-        }
         return parts.size() >= 2 && !parts.get(0).isEmpty()
                 ? Optional.of(Map.entry(parts.get(0), parts.get(1)))
+                : Optional.empty();
+    }
+
+    /** A key and its value that only room tells apart, so that a sign within the value is the value's own. */
+    private Optional<Map.Entry<String, String>> aligned(String text, int parts) {
+        var aligned = ALIGNED_KEY.matcher(text);
+        return (parts == 1 || layout.delimiter() == Cells.BLANKS) && aligned.matches()
+                ? Optional.of(Map.entry(aligned.group(1), aligned.group(2).strip()))
                 : Optional.empty();
     }
 
@@ -217,25 +227,27 @@ final class LogText {
         }
     }
 
-    private void readFileName() {
-        var pattern = layout.stated().fileName();
+    /** What the file's name says of identity fields that the layout takes from it. */
+    static Map<IdentityField, String> fromFileName(String file, LogLayout stated) {
+        var fields = new EnumMap<IdentityField, String>(IdentityField.class);
+        var pattern = stated.fileName();
         if (pattern == null) {
-            return;
+            return fields;
         }
         var name = file.substring(
                 1 + Math.max(file.lastIndexOf('!'), Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\'))));
-        var groups = new HashMap<IdentityField, String>();
-        layout.stated().identity().forEach((field, origin) -> {
-            if (origin instanceof Origin.FileName from) {
-                groups.put(field, from.group());
-            }
-        });
         for (var candidate : List.of(name, name.replaceFirst("(?i)[.]gz$", ""))) {
             var matched = pattern.matcher(candidate);
-            if (matched.matches() && fromFileName.isEmpty()) {
-                groups.forEach((field, group) -> fromFileName.put(
-                        field, Optional.ofNullable(matched.group(group)).orElse("")));
+            if (matched.matches() && fields.isEmpty()) {
+                stated.identity().forEach((field, origin) -> {
+                    if (origin instanceof Origin.FileName from) {
+                        fields.put(
+                                field,
+                                Optional.ofNullable(matched.group(from.group())).orElse(""));
+                    }
+                });
             }
         }
+        return fields;
     }
 }

@@ -66,7 +66,12 @@ final class TextLogs {
         }
         skipMark(bytes, head);
         if (stated.json() != null) {
-            new JsonLogs(file, sha256, stated, bounds, ledger, gate).read(new InputStreamReader(bytes, charset.get()));
+            var text = new InputStreamReader(bytes, charset.get());
+            if (watch.takes(file, charset.get(), text)) {
+                ledger.files.ignored(1);
+            } else {
+                new JsonLogs(file, sha256, stated, bounds, ledger, gate).read(text);
+            }
             return;
         }
         var lines = new LineSource(new InputStreamReader(bytes, charset.get()), bounds.longestLine());
@@ -74,7 +79,7 @@ final class TextLogs {
         if (layout.value().isEmpty()) {
             layout = LayoutSniffer.complete(stated, file, lines.peek(LONGEST_HEAD_LINES, HEAD_CHARACTERS));
         }
-        boolean wanted = watch.sees(file, charset.get(), layout, lines.peek(0, 0));
+        boolean wanted = watch.sees(file, charset.get(), layout, lines.peek(watch.mostLines(), HEAD_CHARACTERS));
         if (layout.value().isPresent() && !wanted) {
             ledger.files.ignored(1);
             return;

@@ -1,6 +1,6 @@
 /**
  * All that comes from the plant's files: reading logs with their provenance and rejects, and the log writer beside the
- * reader. How logs lie: {@code intake.layout}. Joint-specification files: {@code intake.specification}.
+ * reader. How logs lie: {@code intake.layout}, in JSON {@code intake.json}. Joint-specification files: {@code intake.specification}.
  *
  * <p>Public types in reading order: {@link org.tautlog.intake.LogReader}, {@link org.tautlog.intake.ReadOptions},
  * {@link org.tautlog.intake.ReadBounds}, {@link org.tautlog.intake.TraceSink},

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -116,6 +117,82 @@ class LayoutProposalTest {
                         .count(),
                 proposal.text());
         assertEquals("strange", proposal.traces().get(0).identity().serial());
+    }
+
+    @Test
+    void words_of_a_stage_are_found_far_down() throws IOException {
+        var rows = new StringBuilder("Serial,Step,Angle,Torque\n,,deg,Nm\n");
+        for (int i = 0; i < 3000; i++) {
+            rows.append("FW-1,").append(i < 2500 ? "Snug," : "Turn,").append(i).append(",1\n");
+        }
+        assertTrue(propose(rows.toString()).text().contains("marks = { \"Snug\" = 1, \"Turn\" = 2 }"));
+    }
+
+    @Test
+    void a_german_export_of_windows_with_semicolons_and_decimal_commas_is_read() throws IOException {
+        var export = """
+                Prüfprotokoll – Fenwater;;;
+                Motornummer;FW-1;;
+                Schraubstelle;6;;
+                Datum;17.03.2026;;
+                Uhrzeit;07:59:33;;
+                ;;;
+                Zeit [s];Drehwinkel [°];Drehmoment [Nm];Stufe
+                0,000;0,00;-0,15;1
+                0,002;0,50;1,25;1
+                0,004;1,25;2,50;2
+                """.replace("\n", "\r\n");
+        Files.write(folder.resolve("strange.csv"), export.getBytes(Charset.forName("windows-1252")));
+        var trace = LayoutProposal.of(folder.resolve("strange.csv"), 3)
+                .value()
+                .orElseThrow()
+                .traces()
+                .get(0);
+        assertEquals("6", trace.identity().bolt());
+        assertEquals(
+                OffsetDateTime.parse("2026-03-17T07:59:33Z"), trace.identity().time());
+        assertEquals(1.25, trace.curve().angleDeg(2));
+        assertEquals(2, trace.curve().stage(2));
+    }
+
+    @Test
+    void two_tables_for_two_stages_are_one_trace() throws IOException {
+        var trace = propose("""
+                        Serial: FW-1
+
+                        Stage 1
+                        Angle (deg);Torque (Nm)
+                        0;1
+                        1;2
+                        2;3
+
+                        Stage 2
+                        Angle (deg);Torque (Nm)
+                        0;3
+                        1;4
+                        """).traces().get(0);
+        assertEquals(3, trace.curve().angleDeg(4));
+        assertEquals(2, trace.curve().stage(4));
+    }
+
+    @Test
+    void a_clock_time_in_an_aligned_head_is_no_key() throws IOException {
+        var proposal = propose("""
+                *****
+                  Plant           Fenwater
+                  Serial number   FW-1
+                  Bolt position   6
+                  Date            17.03.2026 07:59:33
+                -----
+
+                  Index   Angle[deg]  Torque[Nm]
+                      0         0.00        1.00
+                      1         1.00        2.00
+                """);
+        assertEquals(
+                OffsetDateTime.parse("2026-03-17T07:59:33Z"),
+                proposal.traces().get(0).identity().time());
+        assertEquals("6", proposal.traces().get(0).identity().bolt());
     }
 
     @Test

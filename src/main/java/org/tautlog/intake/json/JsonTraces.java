@@ -10,7 +10,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.Reader;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.tautlog.intake.layout.JsonForm;
 
 /** Cuts JSON into its traces; one at a time is in memory. */
@@ -18,11 +21,14 @@ public final class JsonTraces {
     private static final int DEEPEST = 100;
 
     private final List<String> path;
+    private final Set<String> above;
+    private final Map<String, String> seen = new HashMap<>();
     private final Taker taker;
     private final ObjectMapper mapper = new ObjectMapper();
 
-    private JsonTraces(String traces, Taker taker) {
+    private JsonTraces(String traces, Set<String> above, Taker taker) {
         this.path = JsonForm.segments(traces);
+        this.above = above;
         this.taker = taker;
     }
 
@@ -34,8 +40,9 @@ public final class JsonTraces {
          *
          * @param trace the trace, an object
          * @param line 1-based line on which it begins
+         * @param above the texts asked for that stand before it, by path
          */
-        void take(JsonNode trace, int line);
+        void take(JsonNode trace, int line, Map<String, String> above);
     }
 
     /**
@@ -43,18 +50,20 @@ public final class JsonTraces {
      *
      * @param text the text
      * @param traces path to the traces, as {@link JsonForm#traces()} has it
+     * @param above paths from the root to texts that stand before the traces and hold for all of them
      * @param mostParts a trace of more tokens is refused
      * @param longestText a text of more characters is refused
      * @param taker takes each trace
      * @throws com.fasterxml.jackson.core.JsonProcessingException where the text is no JSON, is cut or breaks a bound
      * @throws IOException where the text cannot be read
      */
-    public static void read(Reader text, String traces, long mostParts, int longestText, Taker taker)
+    public static void read(Reader text, String traces, Set<String> above, long mostParts, int longestText, Taker taker)
             throws IOException {
-        var reading = new JsonTraces(traces, taker);
+        var reading = new JsonTraces(traces, above, taker);
         try (var parser = new Bounded(parser(text, longestText), mostParts)) {
             for (var token = parser.nextToken(); token != null; token = parser.nextToken()) {
-                reading.walk(parser, reading.path);
+                reading.seen.clear();
+                reading.walk(parser, reading.path, "");
             }
         }
     }
@@ -70,8 +79,8 @@ public final class JsonTraces {
                 .createParser(text);
     }
 
-    /** Goes down the path to the traces and passes over all that lies beside it. */
-    private void walk(Bounded parser, List<String> path) throws IOException {
+    /** Goes down the path to the traces and passes over all that lies beside it, but for the texts asked for. */
+    private void walk(Bounded parser, List<String> path, String at) throws IOException {
         if (path.isEmpty()) {
             if (parser.currentToken() == JsonToken.START_ARRAY) {
                 while (parser.nextToken() != JsonToken.END_ARRAY) {
@@ -82,13 +91,32 @@ public final class JsonTraces {
             }
         } else if (parser.currentToken() == JsonToken.START_OBJECT) {
             while (parser.nextToken() == JsonToken.FIELD_NAME) {
-                boolean here = parser.currentName().equals(path.get(0));
+                var name = parser.currentName();
                 parser.nextToken();
-                if (here) {
-                    walk(parser, path.subList(1, path.size()));
+                if (name.equals(path.get(0))) {
+                    walk(parser, path.subList(1, path.size()), at + JsonWords.segment(name));
                 } else {
-                    pass(parser);
+                    look(parser, at + JsonWords.segment(name));
                 }
+            }
+        } else {
+            pass(parser);
+        }
+    }
+
+    private void look(Bounded parser, String at) throws IOException {
+        if (parser.currentToken().isScalarValue() && above.contains(at)) {
+            seen.put(
+                    at,
+                    parser.currentToken() == JsonToken.VALUE_NULL
+                            ? ""
+                            : parser.getText().strip());
+        } else if (parser.currentToken() == JsonToken.START_OBJECT
+                && above.stream().anyMatch(path -> path.startsWith(at + '/'))) {
+            while (parser.nextToken() == JsonToken.FIELD_NAME) {
+                var name = parser.currentName();
+                parser.nextToken();
+                look(parser, at + JsonWords.segment(name));
             }
         } else {
             pass(parser);
@@ -109,7 +137,7 @@ public final class JsonTraces {
         parser.beginTrace();
         JsonNode trace = mapper.readTree(parser);
         parser.beginPassing();
-        taker.take(trace, line);
+        taker.take(trace, line, seen);
     }
 
     /** Refuses a trace of more tokens than any has before it fills the memory. */

@@ -51,6 +51,22 @@ public record ColumnGuess(LogLayout layout, Map<String, String> reasons) {
         return Optional.empty();
     }
 
+    /**
+     * Guesses among columns of numbers.
+     *
+     * @param columns the numbers by the name of their column
+     * @return the guess, or empty where no column rises or no other ends near its highest
+     */
+    public static Optional<ColumnGuess> among(Map<String, double[]> columns) {
+        var found = new ArrayList<Column>();
+        columns.forEach((name, values) -> {
+            if (values.length >= FEWEST_ROWS) {
+                found.add(Column.of(name, values));
+            }
+        });
+        return choose(found, ',');
+    }
+
     private static Optional<ColumnGuess> under(List<List<String>> lines, int header, char delimiter) {
         var names = lines.get(header);
         if (names.size() < 2 || names.stream().distinct().count() < names.size() || !areNames(names)) {

@@ -13,12 +13,18 @@ import org.tautlog.intake.toml.Quantity;
  * @param plain the name in lower case without anything but letters and digits
  * @param unit the text where a unit stands; empty where there is none
  */
-record ColumnName(String plain, String unit) {
+public record ColumnName(String plain, String unit) {
     private static final Pattern BRACKETED = Pattern.compile("(.*?)\\s*(?:\\(([^()]*)\\)|\\[([^\\[\\]]*)\\])\\s*");
     private static final Pattern BEHIND_IN = Pattern.compile("(.*\\S)\\s+in\\s+(\\S+)");
     private static final Pattern BEHIND_SIGN = Pattern.compile("(.*\\S)(?:\\s+/\\s*|_|\\s+)(\\S+)");
 
-    static ColumnName of(String header) {
+    /**
+     * Cuts a header.
+     *
+     * @param header the header as the file writes it
+     * @return its name and unit
+     */
+    public static ColumnName of(String header) {
         var bracketed = BRACKETED.matcher(header);
         if (header.length() < 200 && bracketed.matches()) {
             var unit = bracketed.group(2) == null ? bracketed.group(3) : bracketed.group(2);
@@ -33,7 +39,13 @@ record ColumnName(String plain, String unit) {
         return new ColumnName(plain(header), "");
     }
 
-    static String plain(String name) {
+    /**
+     * A name without what exports write in different ways.
+     *
+     * @param name any name
+     * @return it in lower case without anything but letters and digits
+     */
+    public static String plain(String name) {
         var plain = new StringBuilder();
         name.toLowerCase(Locale.ROOT)
                 .codePoints()

@@ -70,6 +70,10 @@ import org.tautlog.problem.ProblemCode;
  * points = "/samples"              # from a trace to an array of samples, where each sample is an object
  * </pre>
  *
+ * <p>In JSON {@code header} is a pointer from the root to what stands before the traces and holds for all of them. A stage
+ * may be a field of each object in a list of stages, which then stands for all samples of that object; the path
+ * {@code "/steps/*"} of the objects themselves counts them from 1.
+ *
  * <p>{@code tightening} is the sign that the recording gives to tightening: {@code negative} for a tool that counts the
  * angle down or shows tightening torque below zero.
  */

@@ -2,10 +2,7 @@ package org.tautlog.intake.layout;
 
 import java.nio.charset.Charset;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.tautlog.intake.text.Cells;
@@ -16,15 +13,15 @@ import org.tautlog.intake.text.Line;
  * person can correct what is wrong and nothing is left to be told again.
  */
 public final class LayoutText {
-    private static final int REASON_COLUMN = 56;
-
     private final FileLayout layout;
     private final Map<String, String> guesses;
     private final List<List<String>> rows;
     private final List<String> headTimes;
-    private final StringBuilder text = new StringBuilder();
+    private final LayoutLines text;
 
-    private LayoutText(FileLayout layout, List<String> headTimes, Map<String, String> guesses, List<Line> head) {
+    private LayoutText(
+            String file, FileLayout layout, List<String> headTimes, Map<String, String> guesses, List<Line> head) {
+        this.text = new LayoutLines(file);
         this.layout = layout;
         this.headTimes = List.copyOf(headTimes);
         this.guesses = guesses;
@@ -56,31 +53,30 @@ public final class LayoutText {
             List<String> times,
             Map<String, String> guesses,
             List<Line> head) {
-        var writing = new LayoutText(layout, times, guesses, head);
-        writing.write(file, charset, headings);
-        return writing.text.toString();
+        var writing = new LayoutText(file, layout, times, guesses, head);
+        writing.write(charset, headings);
+        return writing.text.text();
     }
 
-    private void write(String file, Charset charset, Map<IdentityField, String> headings) {
-        text.append("# How ")
-                .append(file.replaceAll("\\p{Cntrl}", "?"))
-                .append(
-                        " lies, as told from the file. Correct what is wrong and keep it beside the logs as layout.toml.\n");
-        section("log");
-        line("shape", quoted(layout.shape().word()), shapeReason());
-        section("text");
-        line("encoding", quoted(charset.name()), "told from the first bytes");
-        line("delimiter", quoted(delimiter()), "cuts line " + layout.headerLine() + " into the most known columns");
+    private void write(Charset charset, Map<IdentityField, String> headings) {
+        text.section("log");
+        text.line("shape", LayoutLines.quoted(layout.shape().word()), shapeReason());
+        text.section("text");
+        text.line("encoding", LayoutLines.quoted(charset.name()), "told from the first bytes");
+        text.line(
+                "delimiter",
+                LayoutLines.quoted(delimiter()),
+                "cuts line " + layout.headerLine() + " into the most known columns");
         var mark = String.valueOf(layout.numbers().decimalMark());
-        line("decimal-mark", quoted(mark), "the last mark in most numbers");
-        section("identity");
+        text.line("decimal-mark", LayoutLines.quoted(mark), "the last mark in most numbers");
+        text.section("identity");
         writeIdentity(headings);
-        writeTime();
-        section("samples");
+        text.time(times());
+        text.section("samples");
         for (var quantity : SampleQuantity.values()) {
             var source = layout.samples().get(quantity);
             if (source != null && source.isColumn()) {
-                line(quantity.key(), sample(quantity, source), sampleReason(quantity, source));
+                text.line(quantity.key(), sample(quantity, source), sampleReason(quantity, source));
             }
         }
         writeTrace();
@@ -106,28 +102,25 @@ public final class LayoutText {
             var heading = headings.get(field);
             if (column != null) {
                 var name = layout.header().get(column);
-                line(field.key(), "{ column = " + quoted(name) + " }", "a usual name of it" + example(column));
-            } else if (heading != null) {
-                line(field.key(), "{ header = " + quoted(heading) + " }", "a line above the table");
-            } else if (layout.stated().identity().get(field) instanceof Origin.FileName from) {
-                line(
+                text.line(
                         field.key(),
-                        "{ file = " + quoted(from.group()) + " }",
+                        "{ column = " + LayoutLines.quoted(name) + " }",
+                        "a usual name of it" + example(column));
+            } else if (heading != null) {
+                text.line(field.key(), "{ header = " + LayoutLines.quoted(heading) + " }", "a line above the table");
+            } else if (layout.stated().identity().get(field) instanceof Origin.FileName from) {
+                text.line(
+                        field.key(),
+                        "{ file = " + LayoutLines.quoted(from.group()) + " }",
                         "nothing in the file names it; CHECK THIS");
             } else if (field == IdentityField.SERIAL) {
-                text.append("# serial: nothing in the file names it; say where it stands, or no trace can be read\n");
+                text.noSerial();
             }
         }
         var pattern = layout.stated().fileName();
         if (pattern != null) {
-            line("file-name", quoted(pattern.pattern()), "the whole name without its ending");
+            text.line("file-name", LayoutLines.quoted(pattern.pattern()), "the whole name without its ending");
         }
-    }
-
-    private void writeTime() {
-        text.append("\n[time]\n");
-        text.append("# zone = \"Europe/Berlin\"   # of times that carry none; without it they count as UTC\n");
-        SlashDates.lines(times()).ifPresent(lines -> text.append(lines).append('\n'));
     }
 
     private List<String> times() {
@@ -138,12 +131,12 @@ public final class LayoutText {
     }
 
     private String sample(SampleQuantity quantity, SampleColumn source) {
-        var name = "{ column = " + quoted(layout.header().get(source.column()));
+        var name = "{ column = " + LayoutLines.quoted(layout.header().get(source.column()));
         if (quantity == SampleQuantity.STAGE) {
             var marks = marks(source);
             return name + (marks.isEmpty() ? "" : ", marks = { " + marks + " }") + " }";
         }
-        return name + ", unit = " + quoted(unit(quantity, source))
+        return name + ", unit = " + LayoutLines.quoted(unit(quantity, source))
                 + (source.factor() < 0 ? ", tightening = \"negative\"" : "") + " }";
     }
 
@@ -152,19 +145,13 @@ public final class LayoutText {
         if (!source.marks().isEmpty()) {
             return source.marks().entrySet().stream()
                     .sorted(Map.Entry.comparingByValue())
-                    .map(mark -> quoted(mark.getKey()) + " = " + mark.getValue())
+                    .map(mark -> LayoutLines.quoted(mark.getKey()) + " = " + mark.getValue())
                     .collect(Collectors.joining(", "));
         }
-        var words = new LinkedHashSet<String>();
-        rows.stream()
+        return LayoutLines.marks(rows.stream()
                 .map(row -> row.get(source.column()))
                 .filter(cell -> !cell.isEmpty() && layout.numbers().parse(cell).isEmpty())
-                .forEach(words::add);
-        var numbered = new LinkedHashMap<String, Integer>();
-        words.forEach(word -> numbered.put(word, numbered.size() + 1));
-        return numbered.entrySet().stream()
-                .map(mark -> quoted(mark.getKey()) + " = " + mark.getValue())
-                .collect(Collectors.joining(", "));
+                .toList());
     }
 
     private static String unit(SampleQuantity quantity, SampleColumn source) {
@@ -194,14 +181,17 @@ public final class LayoutText {
 
     private void writeTrace() {
         if (layout.shape() == LogShape.LONG_TABLE) {
-            section("trace");
+            text.section("trace");
             var keys = layout.keyColumns().stream()
-                    .map(column -> quoted(layout.header().get(column)))
+                    .map(column -> LayoutLines.quoted(layout.header().get(column)))
                     .collect(Collectors.joining(", "));
-            line("key", "[" + keys + "]", "where one of these changes the next trace begins");
+            text.line("key", "[" + keys + "]", "where one of these changes the next trace begins");
         } else if (layout.shape() == LogShape.ROW_PER_TRACE) {
-            section("trace");
-            line("list-separator", quoted(String.valueOf(layout.listSeparator())), "between the values of a list cell");
+            text.section("trace");
+            text.line(
+                    "list-separator",
+                    LayoutLines.quoted(String.valueOf(layout.listSeparator())),
+                    "between the values of a list cell");
         }
     }
 
@@ -209,33 +199,5 @@ public final class LayoutText {
         var names = new ArrayList<String>();
         columns.forEach(column -> names.add(layout.header().get(column)));
         return String.join(", ", names);
-    }
-
-    private void section(String name) {
-        text.append("\n[").append(name).append("]\n");
-    }
-
-    private void line(String key, String value, String reason) {
-        var stated = key + " = " + value;
-        text.append(stated)
-                .append(" ".repeat(Math.max(1, REASON_COLUMN - stated.length())))
-                .append("# ")
-                .append(reason.replaceAll("\\p{Cntrl}", "?"))
-                .append('\n');
-    }
-
-    /** A TOML basic string. Source: TOML 1.0.0, "String". */
-    private static String quoted(String words) {
-        var quoted = new StringBuilder("\"");
-        words.codePoints().forEach(c -> {
-            if (c == '"' || c == '\\') {
-                quoted.append('\\').appendCodePoint(c);
-            } else if (Character.isISOControl(c)) {
-                quoted.append(String.format(Locale.ROOT, "\\u%04x", c));
-            } else {
-                quoted.appendCodePoint(c);
-            }
-        });
-        return quoted.append('"').toString();
     }
 }

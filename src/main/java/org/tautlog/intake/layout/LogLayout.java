@@ -55,4 +55,14 @@ public record LogLayout(
                 List.of(),
                 null);
     }
+
+    /**
+     * The same layout of logs that are JSON.
+     *
+     * @param form where the traces lie
+     * @return the changed layout
+     */
+    public LogLayout ofJson(JsonForm form) {
+        return new LogLayout(text, shape, identity, fileName, time, samples, listSeparator, traceKey, ignore, form);
+    }
 }

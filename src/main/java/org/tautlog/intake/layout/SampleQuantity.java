@@ -1,5 +1,6 @@
 package org.tautlog.intake.layout;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -50,6 +51,19 @@ public enum SampleQuantity {
             case TIME -> "s";
             case STAGE -> "";
         };
+    }
+
+    /**
+     * Finds the quantity that a heading names.
+     *
+     * @param heading a column's header, with or without a unit
+     * @return the quantity, or empty where it is no usual name of one
+     */
+    public static Optional<SampleQuantity> named(String heading) {
+        var plain = ColumnName.of(heading).plain();
+        return Arrays.stream(values())
+                .filter(quantity -> quantity.isNamed(plain))
+                .findFirst();
     }
 
     boolean isNamed(String plainName) {
