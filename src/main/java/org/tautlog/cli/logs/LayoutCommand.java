@@ -22,11 +22,16 @@ import picocli.CommandLine.Spec;
             "Looks at an unknown export, proposes its layout file with the reason of each line, and draws the first"
                     + " traces as the proposal reads them.",
             "",
-            "Where the names of the columns say nothing, the numbers are looked at; such lines are marked CHECK THIS."
+            "Where the names of the columns say nothing, the numbers are looked at; such lines are marked CHECK THIS.",
+            "",
+            "Of JSON each thing gets its JSON Pointer, in which * is every element of an array. A stage may be a field of"
+                    + " each object in a list of stages, or \"/steps/*\" for its place in the list. What a header names must"
+                    + " stand before the traces. Lists of traces within lists are not read."
         },
         footerHeading = "%nExamples:%n",
         footer = {
             "  tautlog layout strange.txt",
+            "  tautlog layout export.json",
             "  tautlog layout strange.txt --write logs/layout.toml --out traces.svg"
         },
         mixinStandardHelpOptions = true)
