@@ -124,7 +124,9 @@ class SignatureLaws {
         var everywhere = IntStream.range(0, curve.size())
                 .mapToObj(i -> (i + 0.5) / curve.size())
                 .toList();
-        assertEquals(read(curve).snug().torqueNm(), read(stand(curve, everywhere, 2)).snug().torqueNm());
+        assertEquals(
+                read(curve).snug().torqueNm(),
+                read(stand(curve, everywhere, 2)).snug().torqueNm());
     }
 
     @Property(tries = 200)
