@@ -252,7 +252,6 @@ final class StreamsModel {
 
     private static Map<String, Object> unusual(ShiftReview review, Unusual unusual) {
         var identity = unusual.tightening();
-        var time = identity.time();
         return Map.of(
                 "serial", identity.serial(),
                 "bolt", identity.bolt(),
