@@ -1,23 +1,33 @@
 package org.tautlog.signature;
 
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.ReadingRule;
 
 /**
- * Reads the onset by offset and by knee.
+ * Reads the onset by offset and by knee; the knee is fitted once, by whatever rule it is then read.
  *
  * <p>Source: the angle offset after the proof stress of the tensile test (ISO 6892-1:2019, clause 13), with a turn in place of
  * a strain, common practice; the knee by segmented least squares.
  */
 final class OnsetCriteriaReader {
-    private OnsetCriteriaReader() {}
+    private final Cells cells;
+    private final ElasticFit fit;
+    private final double noiseNm;
+    private final KneeFit.@Nullable Knee knee;
 
-    static OnsetCriteria read(Cells cells, ElasticFit fit, ReadingRule rule, double noiseNm) {
+    OnsetCriteriaReader(Cells cells, ElasticFit fit, double noiseNm) {
+        this.cells = cells;
+        this.fit = fit;
+        this.noiseNm = noiseNm;
+        knee = fit.line == null ? null : KneeFit.of(cells, fit, fit.line, noiseNm);
+    }
+
+    OnsetCriteria read(ReadingRule rule) {
         var line = fit.line;
-        if (line == null) {
+        if (line == null || knee == null) {
             return OnsetCriteria.none("no elastic line: " + fit.why);
         }
-        var knee = KneeFit.of(cells, fit, line, noiseNm);
         double deg = knee.angleDeg(rule.onsetRatio());
         boolean bends = knee.gain() > OnsetCriteria.LEAST_GAIN;
         boolean within = bends && !Double.isNaN(deg) && deg <= cells.angleDeg(cells.size() - 1);

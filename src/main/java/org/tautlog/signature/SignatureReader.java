@@ -1,6 +1,8 @@
 package org.tautlog.signature;
 
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
 import org.tautlog.joint.window.ReadingRule;
 import org.tautlog.joint.window.TighteningMethod;
@@ -49,26 +51,53 @@ public final class SignatureReader {
      * @return what the curve says
      */
     public static Signature read(Curve curve, TighteningMethod method, ReadingRule rule) {
+        return read(curve, method, List.of(rule)).get(0);
+    }
+
+    /**
+     * Reads one curve by rules that differ only in what they call an onset; all else is read once.
+     *
+     * @param curve the samples
+     * @param method snug torque and turn aimed at; only the snug torque matters here
+     * @param rules spans and ratios, at least one; the spans must be the same in all
+     * @return what the curve says by each rule, in their order
+     * @throws IllegalArgumentException where the spans differ
+     */
+    public static List<Signature> read(Curve curve, TighteningMethod method, List<ReadingRule> rules) {
+        var rule = rules.get(0);
+        for (var other : rules) {
+            if (other.gradientSpanDeg() != rule.gradientSpanDeg() || other.snugHoldDeg() != rule.snugHoldDeg()) {
+                throw new IllegalArgumentException("gradientSpanDeg or snugHoldDeg differ within " + rules.size()
+                        + " rules; rules that are read together differ in their onset only");
+            }
+        }
         var stop = Stop.of(curve);
         if (beyondAllSense(curve)) {
-            return unread(
-                    curve,
-                    stop,
-                    String.format(
-                            Locale.ROOT, "an angle or a torque lies beyond %.0e: no tool turns or pulls so", MOST));
+            return Collections.nCopies(
+                    rules.size(),
+                    unread(
+                            curve,
+                            stop,
+                            String.format(
+                                    Locale.ROOT,
+                                    "an angle or a torque lies beyond %.0e: no tool turns or pulls so",
+                                    MOST)));
         }
         var turning = Walk.of(curve, stop, method.snugTorqueNm());
         var cells = turning.cells(CELL_DEG);
         if (cells.size() < 3) {
-            return unread(
-                    curve,
-                    stop,
-                    String.format(
-                            Locale.ROOT,
-                            "the angle moves on at %d of %d samples only, the torque reaches %.2f N·m; too few to read",
-                            turning.size(),
-                            curve.size(),
-                            peak(curve, stop)));
+            return Collections.nCopies(
+                    rules.size(),
+                    unread(
+                            curve,
+                            stop,
+                            String.format(
+                                    Locale.ROOT,
+                                    "the angle moves on at %d of %d samples only, the torque reaches %.2f N·m; too few to"
+                                            + " read",
+                                    turning.size(),
+                                    curve.size(),
+                                    peak(curve, stop))));
         }
         var smooth = cells.line(SMOOTHING_DEG);
         int loaded = firstLoaded(smooth.values(), method.snugTorqueNm() / 2);
@@ -86,11 +115,20 @@ public final class SignatureReader {
         var elastic = elastic(cells, fit, prevailing, snugDeg);
         var snug = new SnugPoint(snugDeg, SnugFinder.stageTorque(curve, stop, turning, fit, snugDeg, noise));
         var end = end(curve, stop, cells, smooth, snugDeg, noise, cellNoise);
-        var onset = OnsetFinder.read(even, smooth, fit, rule, cellNoise, end.angleDeg());
         var marks = new MarkReader(curve, stop, turning, cells, smooth, fit, noise)
                 .marks(prevailing, elastic.originDeg(), snugDeg, method.snugTorqueNm());
-        return new Signature(curve.size(), prevailing, snug, elastic, onset, end, marks)
-                .withCriteria(OnsetCriteriaReader.read(even, fit, rule, cellNoise));
+        var criteria = new OnsetCriteriaReader(even, fit, cellNoise);
+        return rules.stream()
+                .map(one -> new Signature(
+                                curve.size(),
+                                prevailing,
+                                snug,
+                                elastic,
+                                OnsetFinder.read(even, smooth, fit, one, cellNoise, end.angleDeg()),
+                                end,
+                                marks)
+                        .withCriteria(criteria.read(one)))
+                .toList();
     }
 
     private static boolean beyondAllSense(Curve curve) {

@@ -2,8 +2,10 @@ package org.tautlog.signature;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tautlog.joint.window.ReadingRule;
 import org.tautlog.joint.window.TighteningMethod;
@@ -50,6 +52,22 @@ class OnsetCriteriaTest {
             }
         }
         assertEquals(high, AccuracyTest.read(made).criteria().offsetDeg().number(), 1);
+    }
+
+    @Test
+    void rules_read_together_say_what_each_says_alone() {
+        var curve = made(380).make();
+        var rules = List.of(
+                new ReadingRule(15, 0.5, 0.67, 0.33, 2, 10),
+                new ReadingRule(15, 0.3, 0.67, 0.2, 2, 25),
+                new ReadingRule(15, 0.8, 0.9, 0.33, 2, 60));
+        var method = new TighteningMethod(20, 360);
+        var together = SignatureReader.read(curve, method, rules);
+        for (int i = 0; i < rules.size(); i++) {
+            assertEquals(SignatureReader.read(curve, method, rules.get(i)), together.get(i));
+        }
+        var wider = List.of(rules.get(0), new ReadingRule(20, 0.5, 0.67, 0.33, 2, 10));
+        assertThrows(IllegalArgumentException.class, () -> SignatureReader.read(curve, method, wider));
     }
 
     @Test
