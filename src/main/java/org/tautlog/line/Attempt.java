@@ -2,6 +2,8 @@ package org.tautlog.line;
 
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import java.util.List;
+import org.tautlog.trace.MeasuredClampLoad;
 import org.tautlog.trace.Source;
 import org.tautlog.trace.Trace;
 import org.tautlog.trace.TraceIdentity;
@@ -41,7 +43,18 @@ record Attempt(
                 number,
                 start.plus(Duration.ofSeconds(Math.round(done.seconds()))),
                 BoltLot.ofEngine(engine, seed).mark());
-        return new SimulatedTightening(new Trace(identity, NO_FILE, done.curve()), truth(turned, done));
+        return new SimulatedTightening(
+                new Trace(identity, NO_FILE, done.curve()),
+                measured(identity, turned, done, seed),
+                truth(turned, done));
+    }
+
+    private MeasuredClampLoad measured(TraceIdentity identity, TurnedBolt turned, Tool.Done done, long seed) {
+        var noise = Seeds.stream(seed, Seeds.Use.LOAD_CELL, engine, bolt, number);
+        var points = fault == Fault.NONE
+                ? LoadCell.read(turned, done, spindle.driveNmPerDeg(), noise)
+                : List.<MeasuredClampLoad.Point>of();
+        return new MeasuredClampLoad(identity.serial(), identity.bolt(), identity.attempt(), points);
     }
 
     private Truth truth(TurnedBolt turned, Tool.Done done) {

@@ -16,7 +16,8 @@ final class Seeds {
         ENGINE,
         BOLT,
         FAULT,
-        TIGHTENING
+        TIGHTENING,
+        LOAD_CELL
     }
 
     static UniformRandomProvider stream(long seed, Use use, long... place) {

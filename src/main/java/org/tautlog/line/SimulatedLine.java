@@ -34,16 +34,21 @@ public final class SimulatedLine {
     private static final Comparator<SimulatedTightening> BY_TIME = Comparator.comparing(
             tightening -> Objects.requireNonNull(tightening.trace().identity().time()));
 
+    /** How much further than released a trial turns: well past the yield onset of every ordinary bolt. */
+    private static final double TRIAL_FURTHER_DEG = 120;
+
     private final int engines;
     private final long seed;
+    private final double furtherDeg;
     private final Map<Station, List<Spindle>> spindles = new EnumMap<>(Station.class);
 
-    private SimulatedLine(int engines, long seed) {
+    private SimulatedLine(int engines, long seed, double furtherDeg) {
         if (engines < 1) {
             throw new IllegalArgumentException("engines is " + engines + "; a line builds at least 1");
         }
         this.engines = engines;
         this.seed = seed;
+        this.furtherDeg = furtherDeg;
         for (var station : Station.values()) {
             spindles.put(station, station.spindles(seed));
         }
@@ -58,7 +63,19 @@ public final class SimulatedLine {
      * @throws IllegalArgumentException where engines is below 1
      */
     public static SimulatedLine of(int engines, long seed) {
-        return new SimulatedLine(engines, seed);
+        return new SimulatedLine(engines, seed, 0);
+    }
+
+    /**
+     * A line in a qualification trial: each bolt without a fault is turned well past its yield onset.
+     *
+     * @param engines how many, at least 1
+     * @param seed where all chance comes from
+     * @return the line
+     * @throws IllegalArgumentException where engines is below 1
+     */
+    public static SimulatedLine trial(int engines, long seed) {
+        return new SimulatedLine(engines, seed, TRIAL_FURTHER_DEG);
     }
 
     /**
@@ -116,6 +133,9 @@ public final class SimulatedLine {
         }
         var setup = Bench.setup(fault, engine, bolt, seed);
         var programme = Bench.programme(fault, engine, bolt, seed);
+        if (fault == Fault.NONE) {
+            programme = programme.withTurnDeg(programme.turnDeg() + furtherDeg);
+        }
         if (fault != Fault.REPEATED_ATTEMPT) {
             return List.of(new Attempt(tool, engine, bolt, 1, start, fault, setup, programme));
         }

@@ -22,7 +22,9 @@ import picocli.CommandLine.Spec;
             "",
             "In the folder then lie: the logs of stations S40 and S50 in three shapes, joint.toml with the joint"
                     + " specification, layout.toml, and truth.csv with what really happened to each bolt.",
-            "The same seed gives the same logs."
+            "The same seed gives the same logs. With --trial the line is in a qualification trial: every bolt without a fault"
+                    + " is turned 120 deg further, past its yield onset, and outcomes.csv holds the clamp load measured on it"
+                    + " at 40 angles, with a noise of 0.15 kN: what tautlog tune needs."
         },
         mixinStandardHelpOptions = true)
 final class SimulateCommand implements Callable<Integer> {
@@ -40,6 +42,11 @@ final class SimulateCommand implements Callable<Integer> {
             description = "Whole number that all chance comes from (default: ${DEFAULT-VALUE}).")
     private long seed;
 
+    @Option(
+            names = "--trial",
+            description = "A qualification trial: turned past yield, with outcomes.csv beside the logs.")
+    private boolean trial;
+
     @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write to; new or empty.")
     private Path out = Path.of("");
 
@@ -53,10 +60,11 @@ final class SimulateCommand implements Callable<Integer> {
         }
         refuseUsed(out);
         long written;
-        try (var logs = SimulatedLogs.in(out);
+        var line = trial ? SimulatedLine.trial(engines, seed) : SimulatedLine.of(engines, seed);
+        try (var logs = trial ? SimulatedLogs.ofTrialIn(out) : SimulatedLogs.in(out);
                 var progress =
                         Progress.onTerminal("simulating", spec.commandLine().getErr())) {
-            SimulatedLine.of(engines, seed).forEach(tightening -> {
+            line.forEach(tightening -> {
                 logs.accept(tightening);
                 progress.step();
             });

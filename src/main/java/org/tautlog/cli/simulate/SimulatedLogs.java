@@ -15,6 +15,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.jspecify.annotations.Nullable;
 import org.tautlog.cli.terminal.ReportFile;
 import org.tautlog.intake.specification.SpecificationFile;
 import org.tautlog.line.FenwaterEngine;
@@ -41,28 +42,46 @@ final class SimulatedLogs implements AutoCloseable {
 
     private final Path folder;
     private final TruthTable truth;
+    private final @Nullable OutcomeTable outcomes;
     private final ExecutorService writers;
     private final Map<String, SimulatedLog> gathering = new HashMap<>();
     private final List<Future<?>> waiting = new ArrayList<>();
     private long accepted;
 
-    private SimulatedLogs(Path folder, TruthTable truth) {
+    private SimulatedLogs(Path folder, TruthTable truth, @Nullable OutcomeTable outcomes) {
         this.folder = folder;
         this.truth = truth;
+        this.outcomes = outcomes;
         writers = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
     }
 
+    /** Logs of a line at work. */
     static SimulatedLogs in(Path folder) throws IOException {
         ReportFile.makeFolder(folder);
-        Files.writeString(folder.resolve("layout.toml"), LAYOUT);
+        return started(folder, LAYOUT, null);
+    }
+
+    /** Logs of a qualification trial, with the clamp loads measured in it. */
+    static SimulatedLogs ofTrialIn(Path folder) throws IOException {
+        ReportFile.makeFolder(folder);
+        var layout = LAYOUT.replace("\"]", "\", \"" + OutcomeTable.NAME + "\"]");
+        return started(folder, layout, OutcomeTable.in(folder));
+    }
+
+    private static SimulatedLogs started(Path folder, String layout, @Nullable OutcomeTable outcomes)
+            throws IOException {
+        Files.writeString(folder.resolve("layout.toml"), layout);
         Files.writeString(folder.resolve("joint.toml"), SpecificationFile.write(FenwaterEngine.specification()));
-        return new SimulatedLogs(folder, TruthTable.in(folder.resolve("truth.csv")));
+        return new SimulatedLogs(folder, TruthTable.in(folder.resolve("truth.csv")), outcomes);
     }
 
     /** Takes the next tightening in time order. */
     void accept(SimulatedTightening tightening) {
         try {
             truth.add(tightening);
+            if (outcomes != null) {
+                outcomes.add(tightening.measured());
+            }
             var station = tightening.trace().identity().station();
             var place = place(tightening);
             var log = gathering.get(station);
@@ -94,6 +113,9 @@ final class SimulatedLogs implements AutoCloseable {
     public void close() throws IOException {
         writers.shutdownNow();
         truth.close();
+        if (outcomes != null) {
+            outcomes.close();
+        }
     }
 
     private void write(SimulatedLog log) throws IOException {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tautlog.cli.CommandLineRun;
 import org.tautlog.cli.LogFolder;
+import org.tautlog.intake.OutcomeFile;
 import org.tautlog.intake.specification.SpecificationFile;
 import org.tautlog.line.FenwaterEngine;
 
@@ -30,6 +31,17 @@ class SimulateCommandTest {
         assertEquals(
                 "serial,station", Files.readString(folder.resolve("truth.csv")).substring(0, 14));
         assertTrue(Files.readAllLines(folder.resolve("truth.csv")).size() > 3 * FenwaterEngine.BOLTS);
+    }
+
+    @Test
+    void a_trial_has_the_clamp_loads_measured_on_its_sound_bolts_beside_the_logs() throws IOException {
+        var folder = temp.resolve("trial");
+        CommandLineRun.of("simulate", "--trial", "--engines", "2", "--out", folder.toString());
+        var measured = OutcomeFile.read(folder.resolve("outcomes.csv")).value().orElseThrow();
+        assertEquals(0, measured.rejected());
+        assertEquals(40 * measured.measured().size(), measured.rows());
+        assertTrue(Files.readString(folder.resolve("layout.toml")).contains("outcomes.csv"));
+        assertFalse(Files.exists(simulate("1", "1", "plain").resolve("outcomes.csv")));
     }
 
     @Test
