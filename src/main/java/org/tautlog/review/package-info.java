@@ -7,7 +7,8 @@
  * {@link org.tautlog.review.StreamSummary},
  * {@link org.tautlog.review.FindingTally}, {@link org.tautlog.review.FirstAction};
  * {@link org.tautlog.review.EngineClampLoad}; what streams say side by side lies in {@code review.stream},
- * where along its length a curve departs from its peers in {@code review.shape}. Of a window: {@link org.tautlog.review.WindowReview},
+ * where along its length a curve departs from its peers in {@code review.shape}, onset thresholds tuned on qualification
+ * bolts in {@code review.tuning}. Of a window: {@link org.tautlog.review.WindowReview},
  * {@link org.tautlog.review.WindowSpread}, {@link org.tautlog.review.WindowFeature}, {@link org.tautlog.review.LimitFit}.
  *
  * <p>What an auditor asks of an archive is in {@code review.evidence}, which may import this room.
