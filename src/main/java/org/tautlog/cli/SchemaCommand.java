@@ -17,7 +17,8 @@ import picocli.CommandLine.Spec;
         name = "schema",
         description = {
             "Prints the JSON Schema of what the program writes as JSON: judgement (judge --json, a line a tightening),"
-                    + " shift (shift.json), engine, containment, archive (import, rejudge, verify, seal, tidy, decide).",
+                    + " shift (shift.json), engine, containment, archive (import, rejudge, verify, seal, tidy, decide),"
+                    + " tuning (tune --json).",
             "",
             "Keys never change their meaning; new ones may be added."
         },
@@ -25,7 +26,7 @@ import picocli.CommandLine.Spec;
         footer = {"  tautlog schema shift > shift.schema.json"},
         mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "KIND", description = "judgement, shift, engine, containment or archive.")
+    @Parameters(paramLabel = "KIND", description = "judgement, shift, engine, containment, archive or tuning.")
     private String kind = "";
 
     @Spec

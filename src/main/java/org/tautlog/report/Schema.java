@@ -17,7 +17,9 @@ public enum Schema {
     /** What {@link ContainmentJson} writes. */
     CONTAINMENT,
     /** What {@link ArchiveJson} writes. */
-    ARCHIVE;
+    ARCHIVE,
+    /** What {@link TuningJson} writes. */
+    TUNING;
 
     /**
      * A schema by its word.

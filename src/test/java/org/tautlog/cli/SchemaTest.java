@@ -63,6 +63,18 @@ class SchemaTest {
     }
 
     @Test
+    void a_tuning_fits_with_enough_traces_and_with_too_few() throws IOException {
+        for (int engines : List.of(1, 3)) {
+            var trial = folder.resolve("trial" + engines).toString();
+            CommandLineRun.of("simulate", "--trial", "--engines", Integer.toString(engines), "--out", trial);
+            fits(
+                    Schema.TUNING,
+                    CommandLineRun.of("tune", trial, "--outcomes", trial + "/outcomes.csv", "--json")
+                            .out());
+        }
+    }
+
+    @Test
     void a_dossier_fits_with_decisions_and_hostile_serials() throws IOException {
         var archive = ArchivedShift.of(folder, MadeLogs.write(folder.resolve("logs"), ArchivedShift.hostile()));
         for (var serial : ArchivedShift.HOSTILE.subList(2, 5)) {

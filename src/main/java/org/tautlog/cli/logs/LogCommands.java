@@ -12,6 +12,6 @@ public final class LogCommands {
      * @return the commands in the order of help
      */
     public static List<Object> all() {
-        return List.of(new JudgeCommand(), new WindowCommand(), new LayoutCommand());
+        return List.of(new JudgeCommand(), new WindowCommand(), new TuneCommand(), new LayoutCommand());
     }
 }
