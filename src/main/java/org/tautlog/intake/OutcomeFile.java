@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.tautlog.intake.table.CsvColumns;
 import org.tautlog.intake.table.CsvRow;
+import org.tautlog.intake.table.CsvScan;
 import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
@@ -53,8 +54,10 @@ public record OutcomeFile(List<MeasuredClampLoad> measured, int rows, int reject
      * @throws IOException where the file cannot be read on
      */
     public static Outcome<OutcomeFile> read(Path file) throws IOException {
-        var with = CsvColumns.read(file, NUMBERS, List.of(SERIAL, BOLT, ATTEMPT));
-        var read = with.value().isPresent() ? with : CsvColumns.read(file, NUMBERS, List.of(SERIAL, BOLT));
+        var with = CsvColumns.read(file, NUMBERS, List.of(SERIAL, BOLT, ATTEMPT), CsvColumns.MOST_ROWS);
+        var read = with.value().isPresent()
+                ? with
+                : CsvColumns.read(file, NUMBERS, List.of(SERIAL, BOLT), CsvColumns.MOST_ROWS);
         return read.value()
                 .map(columns -> Outcome.of(new Gathering(Where.file(file.toString())).of(columns), List.of()))
                 .orElseGet(() -> Outcome.failed(read.problems()));
@@ -119,7 +122,7 @@ public record OutcomeFile(List<MeasuredClampLoad> measured, int rows, int reject
 
         private void reject(CsvRow row, String column, String what) {
             rejected++;
-            if (problems.size() < CsvColumns.MOST_PROBLEMS) {
+            if (problems.size() < CsvScan.MOST_PROBLEMS) {
                 problems.add(new Problem(
                         ProblemCode.BAD_ROW,
                         Where.line(where.file(), row.line()).at(column),

@@ -107,8 +107,7 @@ class ContainmentOfArchiveLaws {
         assertEquals(expected, all(brief, clockMargin));
         assertEquals(List.of(), brief.problems());
         Statistics.label("a level moved")
-                .collect(expected.stream().anyMatch(one -> one.change().isPresent()))
-                .coverage(seen -> seen.check(true).count(count -> count > 0));
+                .collect(expected.stream().anyMatch(one -> one.change().isPresent()));
         var contained = expected.stream()
                 .flatMap(one -> one.contained().stream())
                 .flatMap(one -> one.judgement().stream())
