@@ -3,11 +3,14 @@ package org.tautlog.archive;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.tautlog.archive.ledger.LedgerEntry;
+import org.tautlog.archive.ledger.LedgerEvent.BatchKept;
 import org.tautlog.archive.ledger.LedgerEvent.Decided;
 import org.tautlog.archive.table.BriefRow;
 import org.tautlog.archive.table.JudgementTable;
@@ -205,6 +208,22 @@ public final class ArchiveQuery implements AutoCloseable {
             }
         }
         return Outcome.of(List.copyOf(decided), ledger.problems());
+    }
+
+    /**
+     * When each batch came in, by the ledger's order: an entry after it was made with the batch in the archive.
+     *
+     * @return the number of each batch's entry, by the batch's name
+     * @throws IOException where the ledger cannot be read
+     */
+    public Map<String, Integer> importEntries() throws IOException {
+        var entries = new HashMap<String, Integer>();
+        for (var entry : archive.ledger().read().entries()) {
+            if (entry.event() instanceof BatchKept kept) {
+                entries.put(kept.batch(), entry.number());
+            }
+        }
+        return entries;
     }
 
     /**

@@ -45,6 +45,7 @@ public final class DossierAnswers {
                     || position.standing() == PositionStanding.REVIEW) {
                 answer.add(name(position) + ": " + position.standing().word() + headline(position) + ".");
             }
+            outrun(position).ifPresent(answer::add);
         }
         for (var position : dossier.positions()) {
             position.attempts().forEach(attempt -> departure(position, attempt).ifPresent(answer::add));
@@ -73,7 +74,7 @@ public final class DossierAnswers {
                         .map(repeat -> sentence(position, repeat)))
                 .forEach(answer::add);
         dossier.positions().stream()
-                .filter(position -> position.repeats().isEmpty() && newBoltDecided(dossier, position))
+                .filter(position -> newBoltPending(dossier, position))
                 .map(position -> "A new bolt or part was decided for " + name(position)
                         + "; no later attempt is in the archive.")
                 .forEach(answer::add);
@@ -95,6 +96,17 @@ public final class DossierAnswers {
         return answer;
     }
 
+    private static Optional<String> outrun(BoltPosition position) {
+        return position.outrun()
+                .filter(decision -> position.standing() != PositionStanding.CONFORMING)
+                .flatMap(decision -> position.last()
+                        .map(last -> name(position) + ": attempt "
+                                + last.judgement().identity().attempt()
+                                + " came into the archive after the decision to "
+                                + decision.decision().action().word() + " of " + Times.minutes(decision.time())
+                                + ", which does not cover it."));
+    }
+
     /** A curve that leaves its peers' envelope asks for a look, whatever its verdict. */
     private static Optional<String> departure(BoltPosition position, EngineTightening attempt) {
         return attempt.drawn()
@@ -110,9 +122,11 @@ public final class DossierAnswers {
                                 Departure.hasPlace(attempt.judgement().findings())) + '.');
     }
 
-    private static boolean newBoltDecided(EngineDossier dossier, BoltPosition position) {
+    private static boolean newBoltPending(EngineDossier dossier, BoltPosition position) {
         return dossier.decisions().stream()
                 .filter(KeptDecision::standing)
+                .filter(kept -> position.repeats().stream()
+                        .noneMatch(repeat -> kept.equals(repeat.decision().orElse(null))))
                 .map(KeptDecision::decision)
                 .anyMatch(decision -> decision.bolt().equals(position.bolt())
                         && (decision.action() == DecisionAction.RE_TIGHTEN
@@ -187,7 +201,10 @@ public final class DossierAnswers {
             case EARLIER_MISSING -> " and an earlier attempt is not in the archive.";
         };
         var decided = repeat.decision()
-                .map(kept -> " Decided: " + sentence(kept))
+                .map(kept -> (repeat.decidedAfter()
+                                ? " Decided after attempt " + repeat.attempt() + " was made: "
+                                : " Decided: ")
+                        + sentence(kept))
                 .orElse(
                         repeat.undecided()
                                 ? " It conforms only with a recorded decision, re-tighten (with a new bolt) or replace;"

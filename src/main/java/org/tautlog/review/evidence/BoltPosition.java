@@ -3,6 +3,8 @@ package org.tautlog.review.evidence;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.archive.KeptDecision;
 
 /**
  * One bolt position of an engine.
@@ -12,9 +14,15 @@ import java.util.Optional;
  * @param attempts every recording of it, first attempt first; empty where other engines have it and this one does not
  * @param repeats what each further attempt asks for
  * @param standing how the position stands
+ * @param outrunOrNull an acceptance or release that does not cover the last attempt, which came after it; null where none
  */
 public record BoltPosition(
-        String station, String bolt, List<EngineTightening> attempts, List<Repeat> repeats, PositionStanding standing) {
+        String station,
+        String bolt,
+        List<EngineTightening> attempts,
+        List<Repeat> repeats,
+        PositionStanding standing,
+        @Nullable KeptDecision outrunOrNull) {
     public BoltPosition {
         Objects.requireNonNull(station, "station");
         Objects.requireNonNull(bolt, "bolt");
@@ -30,5 +38,10 @@ public record BoltPosition(
     /** {@return the last attempt, the one that counts; empty where there is none} */
     public Optional<EngineTightening> last() {
         return attempts.isEmpty() ? Optional.empty() : Optional.of(attempts.get(attempts.size() - 1));
+    }
+
+    /** {@return an acceptance or release that the last attempt came after; empty where there is none} */
+    public Optional<KeptDecision> outrun() {
+        return Optional.ofNullable(outrunOrNull);
     }
 }

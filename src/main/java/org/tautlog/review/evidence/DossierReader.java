@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.tautlog.archive.ArchiveQuery;
 import org.tautlog.archive.JudgementFilter;
 import org.tautlog.archive.SpecificationUsed;
@@ -117,13 +118,15 @@ public final class DossierReader {
         var peers = inOrder.stream().map(one -> NearPeers.of(one, others)).toList();
         var curves = curves(own, peers);
         var method = specification(kept).method();
+        var entries = query.importEntries();
         int rank = 1;
         for (int i = 0; i < inOrder.size(); i++) {
             var judgement = inOrder.get(i);
             var listed = peers.get(i).listed(rank, judgement, curves, method).orElse(null);
             rank += listed == null ? 0 : 1;
             places.computeIfAbsent(Place.of(judgement.identity()), place -> new ArrayList<>())
-                    .add(new EngineTightening(judgement, said(judgement, kept), listed));
+                    .add(new EngineTightening(
+                            judgement, importEntry(judgement, kept, entries), said(judgement, kept), listed));
         }
         return places;
     }
@@ -139,10 +142,22 @@ public final class DossierReader {
         return curves;
     }
 
-    private List<Said> said(Judgement judgement, List<Kept<KeptJudgement>> kept) {
+    private static Stream<Kept<KeptJudgement>> everyJudgement(Judgement of, List<Kept<KeptJudgement>> kept) {
         return kept.stream()
-                .filter(one -> one.value().judgement().source().equals(judgement.source())
-                        && one.value().judgement().identity().equals(judgement.identity()))
+                .filter(one -> one.value().judgement().source().equals(of.source())
+                        && one.value().judgement().identity().equals(of.identity()));
+    }
+
+    /** What was judged again came in with its first judgement. */
+    private static int importEntry(Judgement judgement, List<Kept<KeptJudgement>> kept, Map<String, Integer> entries) {
+        return everyJudgement(judgement, kept)
+                .mapToInt(one -> entries.getOrDefault(one.batch(), EngineTightening.NOT_ENTERED))
+                .min()
+                .orElse(EngineTightening.NOT_ENTERED);
+    }
+
+    private List<Said> said(Judgement judgement, List<Kept<KeptJudgement>> kept) {
+        return everyJudgement(judgement, kept)
                 .sorted(StandingJudgements.order(used))
                 .map(one -> new Said(
                         one.value().judgement().specificationName(),
@@ -199,7 +214,7 @@ public final class DossierReader {
         return times(judgements).min(Comparator.naturalOrder());
     }
 
-    private static java.util.stream.Stream<OffsetDateTime> times(List<Judgement> judgements) {
+    private static Stream<OffsetDateTime> times(List<Judgement> judgements) {
         return judgements.stream().map(one -> one.identity().time()).filter(Objects::nonNull);
     }
 

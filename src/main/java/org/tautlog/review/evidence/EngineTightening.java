@@ -12,11 +12,18 @@ import org.tautlog.signature.EndState;
  * One recording of an engine: what stands, what was said before, and its trace among its peers.
  *
  * @param judgement the judgement that stands
+ * @param importEntry number of the ledger's entry of its import; {@link #NOT_ENTERED} where the ledger has none
  * @param said every judgement, the standing one last; never empty
  * @param drawnOrNull its trace with conforming peers of its stream from before and after; null where the trace is lost
  */
 public record EngineTightening(
-        Judgement judgement, List<Said> said, @Nullable Listed drawnOrNull) {
+        Judgement judgement,
+        int importEntry,
+        List<Said> said,
+        @Nullable Listed drawnOrNull) {
+    /** Later than every decision: nobody can have decided on it. */
+    public static final int NOT_ENTERED = Integer.MAX_VALUE;
+
     public EngineTightening {
         Objects.requireNonNull(judgement, "judgement");
         said = List.copyOf(said);

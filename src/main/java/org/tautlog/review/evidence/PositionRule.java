@@ -2,10 +2,8 @@ package org.tautlog.review.evidence;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.TreeMap;
 import org.tautlog.archive.KeptDecision;
-import org.tautlog.archive.ledger.DecisionAction;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Judgement;
@@ -18,18 +16,39 @@ final class PositionRule {
 
     static BoltPosition of(String station, String bolt, List<EngineTightening> attempts, List<KeptDecision> decisions) {
         var repeats = repeats(bolt, attempts, decisions);
-        return new BoltPosition(station, bolt, attempts, repeats, standing(bolt, attempts, repeats, decisions));
+        var acceptance = DecisionReach.acceptance(bolt, decisions).orElse(null);
+        boolean accepted = acceptance != null
+                && !attempts.isEmpty()
+                && DecisionReach.wasKnown(attempts.get(attempts.size() - 1), acceptance);
+        return new BoltPosition(
+                station,
+                bolt,
+                attempts,
+                repeats,
+                standing(attempts, repeats, accepted),
+                accepted || attempts.isEmpty() ? null : acceptance);
     }
 
     private static List<Repeat> repeats(String bolt, List<EngineTightening> attempts, List<KeptDecision> decisions) {
-        var repeats = new ArrayList<Repeat>();
+        var needs = new TreeMap<Integer, Repeat.Need>();
         for (int i = 0; i < attempts.size(); i++) {
-            int attempt = attempts.get(i).judgement().identity().attempt();
+            int attempt = attempt(attempts.get(i));
             if (i > 0 || attempt > 1) {
-                repeats.add(new Repeat(attempt, need(attempts.subList(0, i), attempt), newBolt(bolt, decisions)));
+                needs.put(i, need(attempts.subList(0, i), attempt));
             }
         }
+        var given = NewBolts.of(attempts, needs, bolt, decisions);
+        var repeats = new ArrayList<Repeat>();
+        needs.forEach((i, need) -> {
+            var decision = given.get(i);
+            boolean late = decision != null && !DecisionReach.wasMadeAfter(attempts.get(i), decision);
+            repeats.add(new Repeat(attempt(attempts.get(i)), need, decision, late));
+        });
         return repeats;
+    }
+
+    private static int attempt(EngineTightening tightening) {
+        return tightening.judgement().identity().attempt();
     }
 
     private static Repeat.Need need(List<EngineTightening> earlier, int attempt) {
@@ -44,36 +63,12 @@ final class PositionRule {
         return need;
     }
 
-    /** The decision for a new bolt; a later acceptance or release of the same builds on it, anything else revokes it. */
-    private static @Nullable KeptDecision newBolt(String bolt, List<KeptDecision> decisions) {
-        KeptDecision ofBolt = null;
-        KeptDecision ofEngine = null;
-        for (var one : decisions) {
-            if (one.decision().bolt().equals(bolt)) {
-                ofBolt = after(ofBolt, one);
-            } else if (one.decision().bolt().isEmpty()) {
-                ofEngine = after(ofEngine, one);
-            }
-        }
-        return ofBolt == null ? ofEngine : ofBolt;
-    }
-
-    private static @Nullable KeptDecision after(@Nullable KeptDecision known, KeptDecision next) {
-        return switch (next.decision().action()) {
-            case RE_TIGHTEN, REPLACE -> next;
-            case ACCEPT, RELEASE -> known;
-            case QUARANTINE -> null;
-        };
-    }
-
-    private static PositionStanding standing(
-            String bolt, List<EngineTightening> attempts, List<Repeat> repeats, List<KeptDecision> decisions) {
+    private static PositionStanding standing(List<EngineTightening> attempts, List<Repeat> repeats, boolean accepted) {
         if (attempts.isEmpty()) {
             return PositionStanding.MISSING;
         }
         var last = attempts.get(attempts.size() - 1).judgement();
-        boolean decided = accepted(bolt, decisions).isPresent()
-                || (last.verdict() == Verdict.REVIEW && onlyRepeated(last) && settled(repeats));
+        boolean decided = accepted || (last.verdict() == Verdict.REVIEW && onlyRepeated(last) && settled(repeats));
         if (last.verdict() == Verdict.NONCONFORMING && !decided) {
             return PositionStanding.NONCONFORMING;
         }
@@ -89,16 +84,6 @@ final class PositionRule {
         return last.verdict() == Verdict.UNJUDGED ? PositionStanding.UNJUDGED : PositionStanding.REVIEW;
     }
 
-    private static Optional<KeptDecision> accepted(String bolt, List<KeptDecision> decisions) {
-        return decisions.stream()
-                .filter(KeptDecision::standing)
-                .filter(one ->
-                        one.decision().bolt().isEmpty() || one.decision().bolt().equals(bolt))
-                .filter(one -> one.decision().action() == DecisionAction.ACCEPT
-                        || one.decision().action() == DecisionAction.RELEASE)
-                .findFirst();
-    }
-
     private static boolean onlyRepeated(Judgement judgement) {
         return judgement.findings().stream()
                 .allMatch(finding ->
@@ -106,7 +91,6 @@ final class PositionRule {
     }
 
     private static boolean settled(List<Repeat> repeats) {
-        return !repeats.isEmpty()
-                && repeats.stream().allMatch(repeat -> repeat.decision().isPresent());
+        return !repeats.isEmpty() && repeats.get(repeats.size() - 1).decision().isPresent();
     }
 }

@@ -11,8 +11,9 @@ import org.tautlog.archive.KeptDecision;
  * @param attempt number of the attempt
  * @param need why a decision is needed, or that none is
  * @param decisionOrNull the decision to tighten a new bolt or to replace; null where there is none
+ * @param decidedAfter whether the attempt was made first and decided on after
  */
-public record Repeat(int attempt, Need need, @Nullable KeptDecision decisionOrNull) {
+public record Repeat(int attempt, Need need, @Nullable KeptDecision decisionOrNull, boolean decidedAfter) {
     /** Whether an earlier attempt asks for a decision. */
     public enum Need {
         /** Every earlier attempt left the bolt elastic. */

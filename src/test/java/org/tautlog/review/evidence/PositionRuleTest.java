@@ -1,6 +1,8 @@
 package org.tautlog.review.evidence;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.OffsetDateTime;
 import java.util.Arrays;
@@ -15,6 +17,11 @@ import org.tautlog.signature.EndState;
 /** A bolt taken past its yield onset is not as new: common practice, no source. */
 class PositionRuleTest {
     private static final String BOLT = "8";
+
+    /** The attempts are made at 06:01. */
+    private static final OffsetDateTime BEFORE = OffsetDateTime.parse("2026-03-17T05:00:00+01:00");
+
+    private static final OffsetDateTime AFTER = OffsetDateTime.parse("2026-03-17T07:00:00+01:00");
 
     @Test
     void a_repeat_after_an_elastic_attempt_needs_no_decision() {
@@ -45,31 +52,120 @@ class PositionRuleTest {
 
     @Test
     void a_second_attempt_whose_first_is_not_kept_stands_open() {
-        var second = tightening(2, Verdict.CONFORMING, EndState.ELASTIC);
+        var second = tightening(2, Verdict.CONFORMING, EndState.ELASTIC, 1);
         var position = PositionRule.of("S40", BOLT, List.of(second), List.of());
         assertEquals(Repeat.Need.EARLIER_MISSING, position.repeats().get(0).need());
         assertEquals(PositionStanding.UNDECIDED_REPEAT, position.standing());
     }
 
-    private static PositionStanding standing(EndState firstEndedIn, DecisionAction... actions) {
-        var attempts = List.of(
-                tightening(1, Verdict.NONCONFORMING, firstEndedIn),
-                tightening(2, Verdict.CONFORMING, EndState.ELASTIC));
-        var decisions = Arrays.stream(actions)
-                .map(action -> new KeptDecision(
-                        1,
-                        OffsetDateTime.parse("2026-03-17T07:00:00+01:00"),
-                        new Decision("FW-01", BOLT, action, "A. Reviewer", "a reason"),
-                        action == actions[actions.length - 1],
-                        "",
-                        ""))
-                .toList();
-        return PositionRule.of("S40", BOLT, attempts, decisions).standing();
+    @Test
+    void an_acceptance_covers_what_was_in_the_archive_and_no_attempt_after() {
+        var first = tightening(1, Verdict.NONCONFORMING, EndState.ELASTIC, 1);
+        var later = tightening(2, Verdict.NONCONFORMING, EndState.ELASTIC, 3);
+        for (var bolt : List.of(BOLT, "")) {
+            var accept = List.of(decision(2, bolt, DecisionAction.ACCEPT, AFTER));
+            assertEquals(PositionStanding.DECIDED, of(List.of(first), accept).standing());
+            var outrun = of(List.of(first, later), accept);
+            assertEquals(PositionStanding.NONCONFORMING, outrun.standing());
+            assertEquals(accept.get(0), outrun.outrun().orElseThrow());
+            assertEquals(Soundness.NOT_SOUND, Soundness.of(List.of(outrun), accept));
+        }
     }
 
-    private static EngineTightening tightening(int attempt, Verdict verdict, EndState state) {
+    @Test
+    void one_new_bolt_is_for_one_attempt() {
+        var attempts = List.of(
+                tightening(1, Verdict.NONCONFORMING, EndState.PLASTIC, 1),
+                tightening(2, Verdict.NONCONFORMING, EndState.PLASTIC, 3),
+                tightening(3, Verdict.CONFORMING, EndState.ELASTIC, 4));
+        var one = decision(2, BOLT, DecisionAction.RE_TIGHTEN, BEFORE);
+        var position = of(attempts, List.of(one));
+        assertEquals(PositionStanding.UNDECIDED_REPEAT, position.standing());
+        assertEquals(one, position.repeats().get(0).decision().orElseThrow());
+        assertFalse(position.repeats().get(0).decidedAfter(), "decided first");
+        assertTrue(position.repeats().get(1).undecided(), "the third attempt");
+        var two = of(attempts, List.of(one, decision(5, BOLT, DecisionAction.REPLACE, AFTER)));
+        assertEquals(PositionStanding.CONFORMING, two.standing());
+        assertTrue(two.repeats().get(1).decidedAfter(), "decided after the third attempt");
+    }
+
+    @Test
+    void two_decisions_before_one_attempt_do_not_allow_two() {
+        var attempts = List.of(
+                tightening(1, Verdict.NONCONFORMING, EndState.PLASTIC, 1),
+                tightening(2, Verdict.NONCONFORMING, EndState.PLASTIC, 4),
+                tightening(3, Verdict.CONFORMING, EndState.ELASTIC, 5));
+        var decisions = List.of(
+                decision(2, BOLT, DecisionAction.RE_TIGHTEN, BEFORE),
+                decision(3, BOLT, DecisionAction.RE_TIGHTEN, BEFORE));
+        assertTrue(of(attempts, decisions).repeats().get(1).undecided(), "the third attempt");
+    }
+
+    @Test
+    void a_decision_after_the_fact_is_told_from_one_before() {
+        var attempts = List.of(
+                tightening(1, Verdict.NONCONFORMING, EndState.PLASTIC, 1),
+                tightening(2, Verdict.CONFORMING, EndState.ELASTIC, 1));
+        var position = of(attempts, List.of(decision(2, BOLT, DecisionAction.RE_TIGHTEN, AFTER)));
+        assertEquals(PositionStanding.CONFORMING, position.standing());
+        assertTrue(position.repeats().get(0).decidedAfter(), "in the archive when it was decided");
+        var imported = List.of(attempts.get(0), tightening(2, Verdict.CONFORMING, EndState.ELASTIC, 3));
+        assertTrue(
+                of(imported, List.of(decision(2, BOLT, DecisionAction.RE_TIGHTEN, AFTER)))
+                        .repeats()
+                        .get(0)
+                        .decidedAfter(),
+                "imported later, made before by its own time");
+    }
+
+    @Test
+    void a_bolt_held_after_the_engine_was_accepted_is_accepted_no_longer() {
+        var attempt = List.of(tightening(1, Verdict.NONCONFORMING, EndState.ELASTIC, 1));
+        var accept = decision(2, "", DecisionAction.ACCEPT, AFTER);
+        assertEquals(PositionStanding.DECIDED, of(attempt, List.of(accept)).standing());
+        var held = decision(3, BOLT, DecisionAction.QUARANTINE, AFTER);
+        assertEquals(
+                PositionStanding.NONCONFORMING,
+                of(attempt, List.of(accept, held)).standing());
+        assertEquals(
+                PositionStanding.NONCONFORMING,
+                of(attempt, List.of(held, decision(4, "", DecisionAction.ACCEPT, AFTER)))
+                        .standing(),
+                "what holds one bolt is lifted for that bolt");
+        assertEquals(
+                PositionStanding.DECIDED,
+                of(attempt, List.of(accept, decision(3, "5", DecisionAction.QUARANTINE, AFTER)))
+                        .standing(),
+                "another bolt");
+    }
+
+    private static PositionStanding standing(EndState firstEndedIn, DecisionAction... actions) {
+        var attempts = List.of(
+                tightening(1, Verdict.NONCONFORMING, firstEndedIn, 1),
+                tightening(2, Verdict.CONFORMING, EndState.ELASTIC, 1));
+        var decisions = Arrays.stream(actions)
+                .map(action ->
+                        new KeptDecision(2, AFTER, said(BOLT, action), action == actions[actions.length - 1], "", ""))
+                .toList();
+        return of(attempts, decisions).standing();
+    }
+
+    private static BoltPosition of(List<EngineTightening> attempts, List<KeptDecision> decisions) {
+        return PositionRule.of("S40", BOLT, attempts, decisions);
+    }
+
+    private static KeptDecision decision(int entry, String bolt, DecisionAction action, OffsetDateTime time) {
+        return new KeptDecision(entry, time, said(bolt, action), true, "", "");
+    }
+
+    private static Decision said(String bolt, DecisionAction action) {
+        return new Decision("FW-01", bolt, action, "A. Reviewer", "a reason");
+    }
+
+    private static EngineTightening tightening(int attempt, Verdict verdict, EndState state, int importEntry) {
         return new EngineTightening(
                 EvidenceMade.judgement(1, BOLT, attempt, verdict, state),
+                importEntry,
                 List.of(new Said("joint", "3", "", "1", verdict, "")),
                 null);
     }
