@@ -190,6 +190,21 @@ public final class ArchiveQuery implements AutoCloseable {
     }
 
     /**
+     * The bolt positions that an engine may have: its own, and those of every engine that passed one of its stations.
+     *
+     * @param serial the engine
+     * @return the positions that have a name, shortest names first
+     * @throws IOException where the archive cannot be read
+     */
+    public Outcome<List<String>> boltPositions(String serial) throws IOException {
+        return rows.texts(
+                "WITH kept AS (SELECT DISTINCT serial, station, bolt",
+                ") SELECT DISTINCT bolt FROM kept WHERE bolt <> '' AND serial IN (SELECT serial FROM kept"
+                        + " WHERE station IN (SELECT station FROM kept WHERE serial = ?)) ORDER BY length(bolt), bolt",
+                List.of(serial));
+    }
+
+    /**
      * The decisions about an engine.
      *
      * @param serial the engine; empty for all engines

@@ -70,7 +70,7 @@ public final class DossierAnswers {
         }
         dossier.positions().stream()
                 .flatMap(position -> position.repeats().stream()
-                        .filter(repeat -> repeat.need() != Repeat.Need.NONE)
+                        .filter(repeat -> repeat.need() != Repeat.Need.NONE || repeat.decidedAfter())
                         .map(repeat -> sentence(position, repeat)))
                 .forEach(answer::add);
         dossier.positions().stream()

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.tautlog.archive.Archive;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.archive.ledger.Decision;
@@ -50,7 +51,7 @@ final class DecideCommand implements Callable<Integer>, Help.Judging {
     private String action = "";
 
     @Option(names = "--bolt", paramLabel = "N", description = "The bolt position; without it the whole engine.")
-    private String bolt = "";
+    private @Nullable String bolt;
 
     @Option(names = "--by", paramLabel = "NAME", required = true, description = "Who decided.")
     private String by = "";
@@ -71,7 +72,7 @@ final class DecideCommand implements Callable<Integer>, Help.Judging {
     public Integer call() throws IOException {
         var decision = decision();
         var kept = archive.open();
-        refuseUnknown(kept);
+        refuseUnknown(kept, decision.bolt());
         var decided = kept.decide(decision, ArchiveOption.stamp());
         spec.commandLine().getOut().println(json ? ArchiveJson.of(decided) : sentence(decided));
         return ExitCode.ALL_CONFORMING.number();
@@ -83,7 +84,9 @@ final class DecideCommand implements Callable<Integer>, Help.Judging {
                 "entry %d: %s%s %s, by %s",
                 decided.entry(),
                 Terminal.harmless(serial),
-                bolt.isEmpty() ? "" : " bolt " + Terminal.harmless(bolt),
+                decided.decision().bolt().isEmpty()
+                        ? ""
+                        : " bolt " + Terminal.harmless(decided.decision().bolt()),
                 decided.decision().action().word(),
                 Terminal.harmless(by));
     }
@@ -94,19 +97,31 @@ final class DecideCommand implements Callable<Integer>, Help.Judging {
                         + Stream.of(DecisionAction.values())
                                 .map(DecisionAction::word)
                                 .collect(Collectors.joining(", "))));
+        var position = bolt == null ? "" : bolt.strip();
+        if (bolt != null && position.isEmpty()) {
+            throw Refusal.wrongUse("--bolt is blank; leave it out to decide about the whole engine");
+        }
         try {
-            return new Decision(serial, bolt, wanted, by, reason);
+            return new Decision(serial, position, wanted, by, reason);
         } catch (IllegalArgumentException e) {
             throw Refusal.wrongUse(String.valueOf(e.getMessage()));
         }
     }
 
-    private void refuseUnknown(Archive kept) throws IOException {
+    private void refuseUnknown(Archive kept, String position) throws IOException {
         try (var query = kept.query()) {
             var near = query.nearestSerials(serial, MOST_GUESSES).value().orElse(List.of());
             if (!near.contains(serial)) {
                 throw Refusal.wrongUse("the archive knows no engine " + Terminal.harmless(serial)
                         + (near.isEmpty() ? "" : "; nearest: " + Terminal.harmless(String.join(", ", near))));
+            }
+            var positions = query.boltPositions(serial).value().orElse(List.of());
+            if (!position.isEmpty() && !positions.contains(position)) {
+                throw Refusal.wrongUse("neither " + Terminal.harmless(serial)
+                        + " nor an engine of the same station has a bolt position " + Terminal.harmless(position)
+                        + (positions.isEmpty()
+                                ? "; none has a name"
+                                : "; there are " + Terminal.harmless(String.join(", ", positions))));
             }
         }
     }
