@@ -14,11 +14,14 @@ import org.tautlog.spc.capability.Capability;
 import org.tautlog.spc.capability.CapabilityOptions;
 import org.tautlog.spc.capability.CapabilityStudy;
 import org.tautlog.spc.capability.SpecLimits;
+import org.tautlog.spc.capability.Stability;
 import org.tautlog.spc.outlier.ModifiedZ;
 import org.tautlog.trace.TraceIdentity;
 
 /**
- * What one feature of one stream was like over the shift. Tightenings with a fault of their own are set aside.
+ * What one feature of one stream was like over the shift. Tightenings with a fault of their own are set aside. It is not in
+ * control where its level moved for certain, by itself or apart from its station's others, or where its chart or the
+ * capability study's gives more signals than chance.
  *
  * @param stream the station and spindle
  * @param feature what it is about
@@ -48,7 +51,8 @@ public record StreamFigures(
         strays = List.copyOf(strays);
     }
 
-    static List<StreamFigures> of(List<StreamChart> charts, Window window) {
+    static List<StreamFigures> of(
+            List<StreamChart> charts, List<Change> changes, List<OwnShift> shifts, Window window) {
         var samples = charts.stream()
                 .map(chart -> Sample.of(chart.numbers(), 1, "a median").found().orElse(null))
                 .toList();
@@ -64,7 +68,9 @@ public record StreamFigures(
                     sample == null ? null : (Double) (TO_SIGMA * sample.medianDeviation()),
                     sample == null ? null : offset(chart, sample, charts, samples),
                     strays(chart),
-                    capability(chart, window)));
+                    capability(chart, window)
+                            .map(study -> study.withStability(
+                                    control(chart, moved(chart, changes, shifts), study.stability())))));
         }
         return List.copyOf(figures);
     }
@@ -110,5 +116,26 @@ public record StreamFigures(
         var limits = new SpecLimits(
                 band.hasLow() ? (Double) band.low() : null, band.hasHigh() ? (Double) band.high() : null);
         return CapabilityStudy.process(chart.numbers(), limits, CapabilityOptions.withDefaults());
+    }
+
+    private static boolean moved(StreamChart chart, List<Change> changes, List<OwnShift> shifts) {
+        return changes.stream()
+                        .anyMatch(change -> change.feature() == chart.feature()
+                                && change.stream().equals(chart.stream()))
+                || shifts.stream()
+                        .anyMatch(shift -> shift.holds()
+                                && shift.feature() == chart.feature()
+                                && shift.stream().equals(chart.stream()));
+    }
+
+    private static Stability control(StreamChart chart, boolean moved, Stability study) {
+        int points = chart.values().size();
+        int signals = chart.signals().size();
+        if (moved) {
+            return new Stability(
+                    Stability.Word.OUT_OF_CONTROL, points, signals, "its level moved within the shift, for certain");
+        }
+        var byRules = Stability.of(points, signals, 1 / FalseAlarms.RULES_RUN);
+        return byRules.word() == Stability.Word.OUT_OF_CONTROL ? byRules : study;
     }
 }

@@ -52,11 +52,12 @@ public record StreamReview(
     public static StreamReview of(List<Judgement> judgements, Window window) {
         var charts = StreamCharts.of(judgements);
         var own = OwnShifts.in(charts);
+        var changes = LevelChanges.in(charts);
         return new StreamReview(
                 charts,
-                LevelChanges.in(charts),
+                changes,
                 LevelChanges.searched(charts),
-                StreamFigures.of(charts, window),
+                StreamFigures.of(charts, changes, own.shifts(), window),
                 own.charts(),
                 own.shifts(),
                 SpindleCase.of(own.shifts()),

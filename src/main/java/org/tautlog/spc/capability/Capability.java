@@ -32,4 +32,13 @@ public record Capability(
         Answer<CapabilityIndex> cpk,
         Answer<CapabilityIndex> pp,
         Answer<CapabilityIndex> ppk,
-        Answer<FractionOutside> outside) {}
+        Answer<FractionOutside> outside) {
+    /**
+     * {@return the same study with the word on control of whoever saw more than the study's own chart}
+     *
+     * @param word the word
+     */
+    public Capability withStability(Stability word) {
+        return new Capability(n, mean, shortSigma, overallSd, spec, word, normality, shape, cp, cpk, pp, ppk, outside);
+    }
+}

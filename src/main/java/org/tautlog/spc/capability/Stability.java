@@ -19,6 +19,8 @@ import org.tautlog.spc.chart.RunRule;
 public record Stability(Word word, int points, int signals, String said) {
     /** Fewer points than this cannot show control; common practice, 20 to 25 subgroups. */
     private static final int LEAST_POINTS = 20;
+    /** Chance that a point in control lies beyond limits at three standard deviations. */
+    private static final double BEYOND_LIMITS = 0.0027;
 
     /** The word on control. */
     public enum Word {
@@ -64,13 +66,25 @@ public record Stability(Word word, int points, int signals, String said) {
      * @return the word
      */
     public static Stability of(int points, int signals) {
+        return of(points, signals, BEYOND_LIMITS);
+    }
+
+    /**
+     * States the word from a count of signals on a chart whose rules have a chance of their own.
+     *
+     * @param points points charted, at least 0
+     * @param signals points that gave a signal
+     * @param chance chance that a point in control gives a signal, from 0 to 1
+     * @return the word
+     */
+    public static Stability of(int points, int signals, double chance) {
         if (points < LEAST_POINTS)
             return new Stability(
                     Word.NOT_SHOWN,
                     points,
                     signals,
                     points + " points; control needs at least " + LEAST_POINTS + " to be shown");
-        boolean calm = signals <= byChance(points);
+        boolean calm = signals <= byChance(points, chance);
         return new Stability(
                 calm ? Word.IN_CONTROL : Word.OUT_OF_CONTROL,
                 points,
@@ -88,8 +102,8 @@ public record Stability(Word word, int points, int signals, String said) {
         return new Stability(Word.NOT_SHOWN, 0, 0, "no chart was kept of these values");
     }
 
-    private static int byChance(int points) {
-        var count = org.apache.commons.statistics.distribution.BinomialDistribution.of(points, 0.0027);
+    private static int byChance(int points, double chance) {
+        var count = org.apache.commons.statistics.distribution.BinomialDistribution.of(points, chance);
         return count.inverseCumulativeProbability(0.99);
     }
 }
