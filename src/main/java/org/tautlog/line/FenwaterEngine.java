@@ -3,6 +3,7 @@ package org.tautlog.line;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.tautlog.joint.Bolt;
 import org.tautlog.joint.BoltSegment;
 import org.tautlog.joint.BoltedJoint;
@@ -109,7 +110,10 @@ public final class FenwaterEngine {
                         "Fenwater through-bolt M10", "3", METHOD, window, ReadingRule.withDefaults(), Map.of())
                 .withFaults(
                         new FaultRule(new Band(1150, 1300), 30, 0.35, 60, 0.10, 0.10, 5, 5, 8, 0.07, 0.60, 0.06, 8, 20))
-                .withStatedJoint(statedJoint());
+                .withStatedJoint(statedJoint())
+                .withBoltPositions(IntStream.rangeClosed(1, BOLTS)
+                        .mapToObj(Integer::toString)
+                        .toList());
     }
 
     /** What the works know of their joint: lot means and spreads, and coolant near 100 deg C after a start at 20. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.archive.ledger.DecisionAction;
@@ -63,11 +64,12 @@ public final class DossierAnswers {
     public static List<String> unknown(EngineDossier dossier) {
         var answer = new ArrayList<String>();
         var missing = dossier.standing(PositionStanding.MISSING);
-        if (!missing.isEmpty()) {
-            answer.add("No recording of "
-                    + missing.stream().map(DossierAnswers::name).collect(Collectors.joining(", "))
-                    + ", which at least half of the other engines have. A missing trace is suspect, not good.");
-        }
+        var stated = dossier.specification().boltPositions();
+        missing(missing, position -> stated.contains(position.bolt()), "the specification states")
+                .ifPresent(answer::add);
+        missing(missing, position -> !stated.contains(position.bolt()), "at least half of the other engines have")
+                .ifPresent(answer::add);
+        positions(dossier).ifPresent(answer::add);
         dossier.positions().stream()
                 .flatMap(position -> position.repeats().stream()
                         .filter(repeat -> repeat.need() != Repeat.Need.NONE || repeat.decidedAfter())
@@ -122,6 +124,33 @@ public final class DossierAnswers {
                                 Departure.hasPlace(attempt.judgement().findings())) + '.');
     }
 
+    private static Optional<String> missing(
+            List<BoltPosition> missing, Predicate<BoltPosition> wanted, String whoAsks) {
+        var names = missing.stream().filter(wanted).map(DossierAnswers::name).toList();
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of("No recording of " + String.join(", ", names) + ", which " + whoAsks
+                        + ". A missing trace is suspect, not good.");
+    }
+
+    private static Optional<String> positions(EngineDossier dossier) {
+        var stated = dossier.specification().boltPositions();
+        if (stated.isEmpty()) {
+            return Optional.of("How many bolt positions it has: the specification does not state them, "
+                    + (dossier.surroundings().engines() == 0
+                            ? "and the archive holds no other engine of that time to tell."
+                            : "so that only those count which at least half of the other engines have."));
+        }
+        var others = dossier.positions().stream()
+                .filter(position -> !stated.contains(position.bolt()))
+                .filter(position -> position.standing() != PositionStanding.MISSING)
+                .map(DossierAnswers::name)
+                .toList();
+        return others.isEmpty()
+                ? Optional.empty()
+                : Optional.of("The specification states no such position: " + String.join(", ", others) + '.');
+    }
+
     private static boolean newBoltPending(EngineDossier dossier, BoltPosition position) {
         return dossier.decisions().stream()
                 .filter(KeptDecision::standing)
@@ -153,9 +182,6 @@ public final class DossierAnswers {
         if (disagreed > 0) {
             answer.add("Specification versions disagree on " + Figures.count(disagreed, "tightening", "tightenings")
                     + "; the last one counts.");
-        }
-        if (dossier.surroundings().engines() == 0) {
-            answer.add("Which bolt positions it should have: the archive holds no other engine of that time to tell.");
         }
     }
 

@@ -133,15 +133,8 @@ class ClampLoadCoverageTest {
     /** A plant may call soft seating a mere note; the stated stiffness is still not this joint's. */
     @Test
     void what_a_plant_makes_of_a_finding_does_not_bring_the_estimate_back() {
-        var lenient = new JointSpecification(
-                SPECIFICATION.name(),
-                SPECIFICATION.version(),
-                SPECIFICATION.method(),
-                SPECIFICATION.window(),
-                SPECIFICATION.reading(),
-                SPECIFICATION.faults(),
-                Map.of(FindingCode.WRONG_PARTS, Consequence.NOTE, FindingCode.SOFT_SEATING, Consequence.NOTE),
-                SPECIFICATION.statedJointOrNull());
+        var lenient = SPECIFICATION.withConsequences(
+                Map.of(FindingCode.WRONG_PARTS, Consequence.NOTE, FindingCode.SOFT_SEATING, Consequence.NOTE));
         var soft = SimulatedLine.of(ENGINES, FIRST_SEED)
                 .tightenings()
                 .filter(done -> done.truth().fault() == Fault.SOFT_LAYER)

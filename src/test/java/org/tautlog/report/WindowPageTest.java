@@ -127,7 +127,8 @@ class WindowPageTest {
                 from.reading(),
                 from.faults(),
                 from.consequences(),
-                from.statedJointOrNull());
+                from.statedJointOrNull(),
+                from.boltPositions());
         var page = page(new WindowReview(
                 evil, REVIEW.study(), REVIEW.result(), REVIEW.envelope(), REVIEW.given(), REVIEW.proposed(), null));
         assertFalse(page.contains("<img"), "markup from a specification");

@@ -1,6 +1,7 @@
 package org.tautlog.cli.evidence;
 
 import java.io.IOException;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -8,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.archive.Archive;
+import org.tautlog.archive.ArchiveQuery;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.archive.ledger.Decision;
 import org.tautlog.archive.ledger.DecisionAction;
@@ -115,14 +117,25 @@ final class DecideCommand implements Callable<Integer>, Help.Judging {
                 throw Refusal.wrongUse("the archive knows no engine " + Terminal.harmless(serial)
                         + (near.isEmpty() ? "" : "; nearest: " + Terminal.harmless(String.join(", ", near))));
             }
-            var positions = query.boltPositions(serial).value().orElse(List.of());
-            if (!position.isEmpty() && !positions.contains(position)) {
-                throw Refusal.wrongUse("neither " + Terminal.harmless(serial)
-                        + " nor an engine of the same station has a bolt position " + Terminal.harmless(position)
-                        + (positions.isEmpty()
-                                ? "; none has a name"
-                                : "; there are " + Terminal.harmless(String.join(", ", positions))));
+            if (!position.isEmpty()) {
+                refuseUnknownPosition(query, position);
             }
+        }
+    }
+
+    private void refuseUnknownPosition(ArchiveQuery query, String position) throws IOException {
+        var positions = new LinkedHashSet<>(query.boltPositions(serial).value().orElse(List.of()));
+        ArchivedSpecifications.in(query, spec.commandLine().getErr())
+                .readable()
+                .values()
+                .forEach(specification -> positions.addAll(specification.boltPositions()));
+        if (!positions.contains(position)) {
+            throw Refusal.wrongUse("neither " + Terminal.harmless(serial)
+                    + " nor an engine of the same station nor a specification has a bolt position "
+                    + Terminal.harmless(position)
+                    + (positions.isEmpty()
+                            ? "; none has a name"
+                            : "; there are " + Terminal.harmless(String.join(", ", positions))));
         }
     }
 }

@@ -1,8 +1,10 @@
 package org.tautlog.intake.specification;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.tautlog.intake.toml.StrictTable;
 import org.tautlog.intake.toml.TomlFile;
 import org.tautlog.joint.window.FaultRule;
@@ -19,6 +21,7 @@ import org.tomlj.Toml;
  * [specification]
  * name = "Through-bolt M10, bed plate to head"
  * version = "3"
+ * bolt-positions = ["1", "2", "3", "4"]        # optional: without it no engine can be told to lack one
  *
  * [method]                                     # what the tool aims at
  * snug-torque = { target = 20.0, unit = "N·m" }
@@ -156,6 +159,14 @@ public final class SpecificationFile {
         var text = new StringBuilder("[specification]\n");
         WindowSection.line(text, "name", quoted(specification.name()));
         WindowSection.line(text, "version", quoted(specification.version()));
+        if (!specification.boltPositions().isEmpty()) {
+            WindowSection.line(
+                    text,
+                    "bolt-positions",
+                    specification.boltPositions().stream()
+                            .map(SpecificationFile::quoted)
+                            .collect(Collectors.joining(", ", "[", "]")));
+        }
         WindowSection.write(text, specification.method(), specification.window());
         RuleSection.write(text, specification.reading());
         RuleSection.write(text, specification.faults());
@@ -180,7 +191,8 @@ public final class SpecificationFile {
                 reading.orElseGet(ReadingRule::withDefaults),
                 faults.orElseGet(FaultRule::withDefaults),
                 consequences.orElseGet(Map::of),
-                joint.get()));
+                joint.get(),
+                title.orElseThrow().boltPositions()));
     }
 
     static String quoted(String text) {
@@ -188,11 +200,12 @@ public final class SpecificationFile {
     }
 
     /** The section {@code [specification]}. */
-    private record Title(String name, String version) {
+    private record Title(String name, String version, List<String> boltPositions) {
         static Optional<Title> read(StrictTable table) {
             var name = table.text("name");
             var version = table.text("version");
-            return table.build(() -> new Title(name, version));
+            var positions = table.texts("bolt-positions");
+            return table.build(() -> new Title(name, version, positions));
         }
     }
 }

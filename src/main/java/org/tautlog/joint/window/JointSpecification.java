@@ -1,9 +1,11 @@
 package org.tautlog.joint.window;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param faults from where on the shape of a curve counts as a fault
  * @param consequences what findings mean where that differs from {@link FindingCode#usual()}
  * @param statedJointOrNull bolt, layers and tolerances; null where the specification states none
+ * @param boltPositions the bolt positions that an engine has, each once and named; empty where they are not stated
  */
 public record JointSpecification(
         String name,
@@ -26,7 +29,8 @@ public record JointSpecification(
         ReadingRule reading,
         FaultRule faults,
         Map<FindingCode, Consequence> consequences,
-        @Nullable StatedJoint statedJointOrNull) {
+        @Nullable StatedJoint statedJointOrNull,
+        List<String> boltPositions) {
     public JointSpecification {
         if (name.isBlank() || version.isBlank()) {
             throw new IllegalArgumentException(
@@ -37,6 +41,12 @@ public record JointSpecification(
         Objects.requireNonNull(reading, "reading");
         Objects.requireNonNull(faults, "faults");
         consequences = Map.copyOf(consequences);
+        boltPositions = List.copyOf(boltPositions);
+        if (boltPositions.stream().anyMatch(position -> position.isBlank() || !position.equals(position.strip()))
+                || Set.copyOf(boltPositions).size() < boltPositions.size()) {
+            throw new IllegalArgumentException("boltPositions are '" + String.join("', '", boltPositions)
+                    + "'; each has a name without blanks around it and stands once");
+        }
     }
 
     /**
@@ -58,7 +68,7 @@ public record JointSpecification(
             ReadingRule reading,
             FaultRule faults,
             Map<FindingCode, Consequence> consequences) {
-        this(name, version, method, window, reading, faults, consequences, null);
+        this(name, version, method, window, reading, faults, consequences, null, List.of());
     }
 
     /**
@@ -106,7 +116,8 @@ public record JointSpecification(
         var merged = new EnumMap<FindingCode, Consequence>(FindingCode.class);
         merged.putAll(consequences);
         merged.putAll(others);
-        return new JointSpecification(name, version, method, window, reading, faults, merged, statedJointOrNull);
+        return new JointSpecification(
+                name, version, method, window, reading, faults, merged, statedJointOrNull, boltPositions);
     }
 
     /**
@@ -116,7 +127,8 @@ public record JointSpecification(
      * @return the changed specification
      */
     public JointSpecification withFaults(FaultRule others) {
-        return new JointSpecification(name, version, method, window, reading, others, consequences, statedJointOrNull);
+        return new JointSpecification(
+                name, version, method, window, reading, others, consequences, statedJointOrNull, boltPositions);
     }
 
     /**
@@ -126,7 +138,19 @@ public record JointSpecification(
      * @return the changed specification
      */
     public JointSpecification withStatedJoint(StatedJoint other) {
-        return new JointSpecification(name, version, method, window, reading, faults, consequences, other);
+        return new JointSpecification(
+                name, version, method, window, reading, faults, consequences, other, boltPositions);
+    }
+
+    /**
+     * The same specification for an engine whose bolt positions are stated.
+     *
+     * @param others the bolt positions, each once and named; empty where they are not stated
+     * @return the changed specification
+     */
+    public JointSpecification withBoltPositions(List<String> others) {
+        return new JointSpecification(
+                name, version, method, window, reading, faults, consequences, statedJointOrNull, others);
     }
 
     /**
@@ -138,6 +162,6 @@ public record JointSpecification(
      */
     public JointSpecification withWindow(String otherVersion, Window other) {
         return new JointSpecification(
-                name, otherVersion, method, other, reading, faults, consequences, statedJointOrNull);
+                name, otherVersion, method, other, reading, faults, consequences, statedJointOrNull, boltPositions);
     }
 }

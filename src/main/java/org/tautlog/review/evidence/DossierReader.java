@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tautlog.archive.ArchiveQuery;
 import org.tautlog.archive.JudgementFilter;
@@ -111,13 +112,14 @@ public final class DossierReader {
     private Map<Place, List<EngineTightening>> tightenings(
             List<Judgement> own, List<Judgement> others, List<Kept<KeptJudgement>> kept) throws IOException {
         var places = new TreeMap<Place, List<EngineTightening>>(BY_PLACE);
+        var specification = specification(kept);
         expected(others).forEach(place -> places.put(place, new ArrayList<>()));
         var inOrder = new ArrayList<>(own);
         inOrder.sort(Comparator.<Judgement, Place>comparing(one -> Place.of(one.identity()), BY_PLACE)
                 .thenComparingInt(one -> one.identity().attempt()));
         var peers = inOrder.stream().map(one -> NearPeers.of(one, others)).toList();
         var curves = curves(own, peers);
-        var method = specification(kept).method();
+        var method = specification.method();
         var entries = query.importEntries();
         int rank = 1;
         for (int i = 0; i < inOrder.size(); i++) {
@@ -128,7 +130,16 @@ public final class DossierReader {
                     .add(new EngineTightening(
                             judgement, importEntry(judgement, kept, entries), said(judgement, kept), listed));
         }
+        addStated(specification.boltPositions(), places);
         return places;
+    }
+
+    /** A stated position that no recording names, at whatever station. */
+    private static void addStated(List<String> stated, Map<Place, List<EngineTightening>> places) {
+        var named = places.keySet().stream().map(Place::bolt).collect(Collectors.toSet());
+        stated.stream()
+                .filter(bolt -> !named.contains(bolt))
+                .forEach(bolt -> places.put(new Place("", bolt), new ArrayList<>()));
     }
 
     /** The curves of the engine and of its peers, in one search. */

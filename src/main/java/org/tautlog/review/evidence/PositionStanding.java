@@ -4,7 +4,7 @@ package org.tautlog.review.evidence;
 public enum PositionStanding {
     /** The last attempt does not conform. */
     NONCONFORMING("nonconforming"),
-    /** Other engines have this position, this one has no recording of it: suspect, not good. */
+    /** The specification states this position or other engines have it, this one has no recording: suspect, not good. */
     MISSING("no recording"),
     /** Tightened again past onset without a recorded decision. */
     UNDECIDED_REPEAT("repeat not decided"),

@@ -42,6 +42,31 @@ class EngineCommandTest {
     }
 
     @Test
+    void half_an_engine_is_not_sound() throws IOException {
+        var logs = folder.resolve("line");
+        CommandLineRun.of("simulate", "--engines", "6", "--out", logs.toString());
+        var archive = folder.resolve("evidence").toString();
+        var run = CommandLineRun.of(
+                "import", logs.resolve("S40").toString(), "--spec", logs + "/joint.toml", "--archive", archive);
+        assertEquals(0, run.exitCode(), run.toString());
+        run = CommandLineRun.of("engine", "FW-000001", "--archive", archive, "--out", out(), "--no-pdf");
+        assertEquals(1, run.exitCode(), run.toString());
+        assertTrue(run.out().contains("Not known. Treat it as suspect"), run.out());
+        assertTrue(
+                run.out().matches("(?s).*No recording of (Bolt \\d, ){3}Bolt \\d, which the specification states.*"),
+                run.out());
+    }
+
+    @Test
+    void positions_that_no_specification_states_are_told_as_not_known() throws IOException {
+        var archive = ArchivedShift.of(folder, MadeLogs.good(folder.resolve("logs")));
+        var run = CommandLineRun.of("engine", "FW-000001", "--archive", archive, "--json");
+        assertEquals(0, run.exitCode(), run.toString());
+        var unknown = json(run).get("unknown").toString();
+        assertTrue(unknown.contains("How many bolt positions it has: the specification does not state them"), unknown);
+    }
+
+    @Test
     void an_engine_with_a_short_turn_is_not_and_names_the_bolt() throws IOException {
         var archive = ArchivedShift.of(folder, MadeLogs.mixed(folder.resolve("logs")));
         var run = CommandLineRun.of("engine", "FW-000002", "--archive", archive, "--out", out());

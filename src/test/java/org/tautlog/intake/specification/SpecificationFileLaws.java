@@ -3,6 +3,7 @@ package org.tautlog.intake.specification;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -62,7 +63,8 @@ class SpecificationFileLaws {
         var faults = bands.map(band -> FaultRule.withDefaults().withRundownDeg(band));
         Arbitrary<Map<FindingCode, Consequence>> consequences =
                 Arbitraries.maps(Arbitraries.of(FindingCode.class), Arbitraries.of(Consequence.class));
-        return Combinators.combine(
+        var positions = names.map(String::strip).list().uniqueElements().ofMaxSize(8);
+        var unstated = Combinators.combine(
                         names,
                         names,
                         methods,
@@ -71,7 +73,9 @@ class SpecificationFileLaws {
                         faults,
                         consequences,
                         StatedJoints.any().injectNull(0.3))
-                .as(JointSpecification::new);
+                .as((name, version, method, window, reading, fault, consequence, joint) -> new JointSpecification(
+                        name, version, method, window, reading, fault, consequence, joint, List.of()));
+        return Combinators.combine(unstated, positions).as(JointSpecification::withBoltPositions);
     }
 
     /** A text file holds no lone half of a surrogate pair. */

@@ -75,7 +75,7 @@ class SpecificationFileTest {
 
     @ParameterizedTest(name = "{0} -> {1}: {4}")
     @CsvSource(delimiter = '~', textBlock = """
-            version = "3"~ver = "3"~UNKNOWN_KEY~3:1~(specification.ver): 'ver' is not a key of specification; expected one of name, version
+            version = "3"~ver = "3"~UNKNOWN_KEY~3:1~(specification.ver): 'ver' is not a key of specification; expected one of name, version, bolt-positions
             version = "3"~~MISSING_KEY~1:1~(specification.version): 'version' is missing in specification; add it
             version = "3"~version = 3~BAD_VALUE~3:1~(specification.version): version is of the wrong kind; expected a text in quotes
             [findings]~[finding]~UNKNOWN_KEY~21:1~(finding): 'finding' is not a key of this file; expected one of specification, method, window, reading, faults, findings, bolt, layer, friction, drive, warm-up, tolerance; did you mean 'findings'?

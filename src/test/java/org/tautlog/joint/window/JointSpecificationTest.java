@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,6 +50,20 @@ class JointSpecificationTest {
         var strict = SPECIFICATION.withConsequences(Map.of(FindingCode.STICK_SLIP, Consequence.NONCONFORMING));
         assertEquals(Consequence.REVIEW, SPECIFICATION.consequenceOf(FindingCode.STICK_SLIP));
         assertEquals(Consequence.NONCONFORMING, strict.consequenceOf(FindingCode.STICK_SLIP));
+    }
+
+    @Test
+    void a_bolt_position_is_stated_once_and_has_a_name() {
+        assertEquals(List.of(), SPECIFICATION.boltPositions());
+        assertThrows(IllegalArgumentException.class, () -> SPECIFICATION.withBoltPositions(List.of("1", "1")));
+        assertThrows(IllegalArgumentException.class, () -> SPECIFICATION.withBoltPositions(List.of("1", " ")));
+        assertThrows(IllegalArgumentException.class, () -> SPECIFICATION.withBoltPositions(List.of("1 ")));
+        assertEquals(
+                List.of("1", "2"),
+                SPECIFICATION
+                        .withBoltPositions(List.of("1", "2"))
+                        .withFaults(SPECIFICATION.faults())
+                        .boltPositions());
     }
 
     @Test
