@@ -55,6 +55,11 @@ public final class VerdictsCsv implements Closeable {
      * @throws IOException where it cannot be written
      */
     public void add(Judgement judgement) throws IOException {
+        printer.printRecord(cells(judgement));
+    }
+
+    /** The cells of one row, as {@link #header} names them. */
+    static List<Object> cells(Judgement judgement) {
         var identity = judgement.identity();
         var time = identity.time();
         var cells = new ArrayList<Object>();
@@ -83,7 +88,7 @@ public final class VerdictsCsv implements Closeable {
         cells.add(text(judgement.source().file()));
         cells.add(judgement.source().line());
         cells.add(judgement.source().sha256());
-        printer.printRecord(cells);
+        return cells;
     }
 
     @Override
@@ -94,7 +99,7 @@ public final class VerdictsCsv implements Closeable {
         }
     }
 
-    private static List<String> header() {
+    static List<String> header() {
         return Stream.of(
                         Stream.of("verdict", "serial", "bolt", "station", "spindle", "attempt", "time", "boltLot"),
                         Stream.of("findings", "messages"),

@@ -6,7 +6,7 @@
  * {@link org.tautlog.report.JoiningResultJson} (the same for the open joining model),
  * {@link org.tautlog.report.VerdictsCsv} (one row a tightening), {@link org.tautlog.report.VerdictsReader} (reads it back),
  * {@link org.tautlog.report.ShiftPage} (a shift on one page), {@link org.tautlog.report.ShiftJson} (its figures),
- * {@link org.tautlog.report.DossierPage}, {@link org.tautlog.report.DossierAnswers} and
+ * {@link org.tautlog.report.DossierPage}, {@link org.tautlog.report.DossierAnswers}, {@link org.tautlog.report.DossierCsv} and
  * {@link org.tautlog.report.DossierJson} (all that is known of an engine),
  * {@link org.tautlog.report.ComparisonCsv} (what another specification would change),
  * {@link org.tautlog.report.ContainmentPage}, {@link org.tautlog.report.ContainmentAnswers},

@@ -6,13 +6,12 @@ import org.tautlog.archive.Archive;
 import org.tautlog.cli.terminal.ReportFile;
 import org.tautlog.cli.terminal.ReportOptions;
 import org.tautlog.cli.terminal.WrittenReport;
+import org.tautlog.report.DossierCsv;
 import org.tautlog.report.DossierJson;
 import org.tautlog.report.DossierPage;
 import org.tautlog.report.Evidence;
 import org.tautlog.report.Provenance;
-import org.tautlog.report.VerdictsCsv;
 import org.tautlog.review.evidence.EngineDossier;
-import org.tautlog.review.evidence.EngineTightening;
 
 /** The files of a dossier: the table first, as page and PDF name its hash. */
 final class DossierReports {
@@ -21,14 +20,7 @@ final class DossierReports {
     static WrittenReport write(EngineDossier dossier, Provenance provenance, ReportOptions options) throws IOException {
         var folder = options.folder();
         var name = "engine-" + ReportFile.name(dossier.serial());
-        var table = ReportFile.write(
-                folder,
-                name + ".csv",
-                file -> VerdictsCsv.write(
-                        dossier.tightenings().stream()
-                                .map(EngineTightening::judgement)
-                                .toList(),
-                        file));
+        var table = ReportFile.write(folder, name + ".csv", file -> DossierCsv.write(dossier, file));
         var evidence = new Evidence(table.getFileName().toString(), Archive.sha256(table));
         var figures = ReportFile.write(
                 folder,

@@ -55,6 +55,11 @@ class EngineCommandTest {
         assertTrue(
                 run.out().matches("(?s).*No recording of (Bolt \\d, ){3}Bolt \\d, which the specification states.*"),
                 run.out());
+        var rows = Files.readAllLines(folder.resolve("reports/engine-FW-000001.csv"));
+        assertEquals(9, rows.size(), "the header, four bolts and the four that have no recording");
+        assertEquals(4, rows.stream().filter(row -> row.endsWith(",conforming")).count(), rows.toString());
+        assertEquals(
+                4, rows.stream().filter(row -> row.endsWith(",no recording")).count(), rows.toString());
     }
 
     @Test
