@@ -137,10 +137,15 @@ final class WindowCheck {
                     last.number(),
                     least,
                     "",
-                    "at the stop the gradient is %.2f of the torque rate; the window asks for at least %.2f",
+                    "at the stop the gradient is %." + atLeast(least).decimals(last.number(), 2)
+                            + "f of the torque rate; the window asks for at least %.2f",
                     last.number(),
                     least);
         }
+    }
+
+    private static Band atLeast(double least) {
+        return new Band(least, Double.POSITIVE_INFINITY);
     }
 
     private static void onset(Sheet sheet) {
@@ -224,7 +229,7 @@ final class WindowCheck {
                 value,
                 below ? band.low() : band.high(),
                 unit,
-                "%s is %." + digits + "f %s; the window asks for %s",
+                "%s is %." + band.decimals(value, digits) + "f %s; the window asks for %s",
                 name,
                 value,
                 unit,

@@ -35,6 +35,11 @@ final class Figures {
         return feature.isFound() ? of(feature.number(), decimals) : NONE;
     }
 
+    /** A feature beside its limits: where it misses one, with as many decimals as tell it from that. */
+    static String of(Feature feature, Band limits, int decimals) {
+        return feature.isFound() ? of(feature.number(), limits.decimals(feature.number(), decimals)) : NONE;
+    }
+
     /** The limits of a band in words: {@code 345 to 375}, {@code at least 345}, empty where there are none. */
     static String of(Band band, int decimals) {
         if (band.hasLow() && band.hasHigh()) {

@@ -3,6 +3,7 @@ package org.tautlog.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.tautlog.joint.window.Band;
 import org.tautlog.joint.window.Window;
 import org.tautlog.judge.Judgement;
 import org.tautlog.report.chart.TraceChart;
@@ -63,26 +64,29 @@ final class ListedModel {
         rows.add(row(
                 "snug torque",
                 "N·m",
-                Figures.of(signature.snug().torqueNm(), 1),
+                Figures.of(signature.snug().torqueNm(), window.snugTorqueNm(), 1),
                 Figures.of(window.snugTorqueNm(), 1)));
         rows.add(row(
-                "turn past snug", "deg", Figures.of(signature.end().turnDeg(), 1), Figures.of(window.turnDeg(), 1)));
+                "turn past snug",
+                "deg",
+                Figures.of(signature.end().turnDeg(), window.turnDeg(), 1),
+                Figures.of(window.turnDeg(), 1)));
         rows.add(row(
                 "final torque",
                 "N·m",
-                Figures.of(signature.end().torqueNm(), 1),
+                Figures.of(signature.end().torqueNm(), window.finalTorqueNm(), 1),
                 Figures.of(window.finalTorqueNm(), 1)));
         rows.add(row(
                 "torque rate",
                 "N·m/deg",
-                Figures.of(signature.elastic().torqueRateNmPerDeg(), 4),
+                Figures.of(signature.elastic().torqueRateNmPerDeg(), window.torqueRateNmPerDeg(), 4),
                 Figures.of(window.torqueRateNmPerDeg(), 4)));
         rows.add(row("yield onset", "N·m", Figures.of(signature.onset().torqueNm(), 1), ""));
         rows.add(row(
                 "gradient ratio at the stop",
                 "",
-                Figures.of(signature.onset().finalGradientRatio(), 2),
-                least(window)));
+                Figures.of(signature.onset().finalGradientRatio(), gradientRatio(window), 2),
+                Figures.of(gradientRatio(window), 2)));
         var load = signature.clampLoad();
         if (load.loadKN().isFound()) {
             rows.add(row(
@@ -98,9 +102,9 @@ final class ListedModel {
         return rows;
     }
 
-    private static String least(Window window) {
+    private static Band gradientRatio(Window window) {
         double least = window.onset().leastFinalGradientRatio();
-        return least > 0 ? "at least " + Figures.of(least, 2) : "";
+        return least > 0 ? new Band(least, Double.POSITIVE_INFINITY) : Band.open();
     }
 
     private static Map<String, Object> row(String name, String unit, String value, String limits) {

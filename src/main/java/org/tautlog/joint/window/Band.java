@@ -1,5 +1,7 @@
 package org.tautlog.joint.window;
 
+import java.util.Locale;
+
 /**
  * A closed range between two limits; a side without a limit is infinite.
  *
@@ -7,6 +9,8 @@ package org.tautlog.joint.window;
  * @param high greatest value that is inside, or positive infinity
  */
 public record Band(double low, double high) {
+    private static final int MORE_DECIMALS = 3;
+
     public Band {
         if (Double.isNaN(low) || Double.isNaN(high)) {
             throw new IllegalArgumentException("limits are " + low + " and " + high + "; both must be numbers");
@@ -30,6 +34,27 @@ public record Band(double low, double high) {
      */
     public boolean contains(double value) {
         return value >= low && value <= high;
+    }
+
+    /**
+     * Says with how many decimals a value outside does not read as the limit that it misses.
+     *
+     * @param value any number
+     * @param usual decimals that are enough for any other value, at least 0
+     * @return the usual decimals, or up to {@value #MORE_DECIMALS} more
+     */
+    public int decimals(double value, int usual) {
+        double limit = value < low ? low : high;
+        int decimals = usual;
+        while (!contains(value) && decimals < usual + MORE_DECIMALS && alike(value, limit, decimals)) {
+            decimals++;
+        }
+        return decimals;
+    }
+
+    private static boolean alike(double value, double limit, int decimals) {
+        var format = "%." + decimals + 'f';
+        return String.format(Locale.ROOT, format, value).equals(String.format(Locale.ROOT, format, limit));
     }
 
     /** {@return whether there is a lower limit} */
