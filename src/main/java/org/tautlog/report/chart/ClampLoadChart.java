@@ -11,6 +11,8 @@ public final class ClampLoadChart {
     private static final int WIDTH = 560;
     private static final int HEIGHT = 240;
     private static final int MOST_STEPS = 300;
+    /** Width of the right-hand label, as a share of the scale. */
+    private static final double LABEL_ROOM = 0.16;
 
     private ClampLoadChart() {}
 
@@ -24,20 +26,26 @@ public final class ClampLoadChart {
     public static String svg(List<EngineClampLoad> engines, String id) {
         double low =
                 engines.stream().mapToDouble(EngineClampLoad::lowestKN).min().orElse(0);
-        double high =
-                engines.stream().mapToDouble(EngineClampLoad::meanKN).max().orElse(1);
+        var means = sorted(engines, EngineClampLoad::meanKN);
+        double high = means.get(means.size() - 1);
         double margin = Math.max(0.5, 0.05 * (high - low));
+        double labelled = labelled(means) + LABEL_ROOM * (high - low + 2 * margin);
         var plot = Plots.empty(
-                Plots.axis("estimated clamp load, kN", low - margin, high + margin),
+                Plots.axis("estimated clamp load, kN", low - margin, Math.max(high + margin, labelled)),
                 Plots.axis("engines at or below, %", 0, 108));
         add(plot, sorted(engines, EngineClampLoad::lowestKN), Ink.SIGNAL, "lowest bolt", TextAnchor.BOTTOM_RIGHT);
-        add(plot, sorted(engines, EngineClampLoad::meanKN), Ink.WINDOW, "mean", TextAnchor.TOP_LEFT);
+        add(plot, means, Ink.WINDOW, "mean", TextAnchor.TOP_LEFT);
         return Svg.of(
                 Plots.chart(plot),
                 WIDTH,
                 HEIGHT,
                 id,
                 String.format(Locale.ROOT, "Clamp loads of %d engines, lowest bolt and mean", engines.size()));
+    }
+
+    /** Load beside which a line's name stands. */
+    private static double labelled(List<Double> sorted) {
+        return sorted.get((int) (0.6 * (sorted.size() - 1)));
     }
 
     private static List<Double> sorted(List<EngineClampLoad> engines, ToDoubleFunction<EngineClampLoad> load) {
@@ -55,6 +63,6 @@ public final class ClampLoadChart {
         }
         line.add(sorted.get(n - 1).doubleValue(), 100);
         Plots.lines(plot, Plots.only(line), ink, 1.6f);
-        plot.addAnnotation(Plots.text(name + "  ", sorted.get((int) (0.6 * (n - 1))), 62, anchor, ink));
+        plot.addAnnotation(Plots.text("  " + name + "  ", labelled(sorted), 62, anchor, ink));
     }
 }
