@@ -91,7 +91,8 @@ public final class DossierAnswers {
                         : "Clamp load was not measured: it is estimated, for "
                                 + Figures.count(load.get().bolts(), "bolt position", "bolt positions")
                                 + (load.get().withoutEstimate() > 0
-                                        ? "; " + load.get().withoutEstimate() + " have no estimate"
+                                        ? "; " + Figures.count(load.get().withoutEstimate(), "has", "have")
+                                                + " no estimate"
                                         : "")
                                 + '.');
         dossier.problems().stream().map(Problem::sentence).forEach(answer::add);

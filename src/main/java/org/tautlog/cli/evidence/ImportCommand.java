@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.tautlog.archive.Imported;
 import org.tautlog.cli.logs.LogInputs;
+import org.tautlog.cli.terminal.Counted;
 import org.tautlog.cli.terminal.ExitCode;
 import org.tautlog.cli.terminal.Help;
 import org.tautlog.report.ArchiveJson;
@@ -58,12 +59,12 @@ final class ImportCommand implements Callable<Integer>, Help.Judging {
                 ? "nothing new: all of it is in " + archive.folder() + " already"
                 : String.format(
                         Locale.ROOT,
-                        "kept in %s as batch %s: %d traces of %d new files (%d were there already), %d verdicts",
+                        "kept in %s as batch %s: %s of %s (%d already there), %s",
                         archive.folder(),
                         imported.batch(),
-                        imported.traces(),
-                        imported.newSources().size(),
+                        Counted.of(imported.traces(), "trace"),
+                        Counted.of(imported.newSources().size(), "new file"),
                         imported.knownSources().size(),
-                        imported.judgements());
+                        Counted.of(imported.judgements(), "verdict"));
     }
 }

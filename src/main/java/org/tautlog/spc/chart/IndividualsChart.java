@@ -45,7 +45,7 @@ public final class IndividualsChart {
      * @return the limits with the points left out, or why there are none
      */
     public static Answer<PhaseOne<IndividualsLimits>> phaseOne(double[] values, IndividualsOptions options) {
-        return Sample.varying(values, LEAST, "limits of single values").flatMap(sample -> {
+        return Sample.varying(values, LEAST, "a chart of single values").flatMap(sample -> {
             var x = sample.toArray();
             return PhaseOneLoop.settle(
                     x.length,
@@ -85,7 +85,7 @@ public final class IndividualsChart {
                 .toArray();
         if (ranges.length == 0)
             return Answer.missing(Reason.TOO_FEW, "no two neighbouring values are left for a moving range");
-        return Sample.varying(values, LEAST, "limits of single values").flatMap(sample -> {
+        return Sample.varying(values, LEAST, "a chart of single values").flatMap(sample -> {
             double shortSigma = sigma(sample, ranges, options.spread());
             if (!(shortSigma > Sample.LEAST_SPREAD))
                 return Answer.missing(

@@ -43,7 +43,7 @@ class ArchiveCommandsTest {
         assertTrue(
                 first.out()
                         .matches(
-                                "kept in .* as batch \\S+: 3 traces of 1 new files \\(0 were there already\\), 3 verdicts\\R"),
+                                "kept in .* as batch \\S+: 3 traces of 1 new file \\(0 already there\\), 3 verdicts\\R"),
                 first.out());
         var second = CommandLineRun.of("import", log.toString(), "--archive", archive);
         assertEquals(0, second.exitCode(), second.err());
