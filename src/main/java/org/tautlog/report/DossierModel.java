@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.report.chart.ControlChart;
+import org.tautlog.report.chart.ControlScale;
 import org.tautlog.review.EngineClampLoad;
 import org.tautlog.review.evidence.BoltPosition;
 import org.tautlog.review.evidence.EngineDossier;
@@ -19,6 +20,8 @@ import org.tautlog.review.stream.StreamChart;
 
 /** Everything that the dossier's template shows, as words. */
 final class DossierModel {
+    private static final int LEAST_CHARTED = 3;
+
     private DossierModel() {}
 
     static Map<String, Object> of(EngineDossier dossier, Provenance provenance, Evidence evidence) {
@@ -50,6 +53,8 @@ final class DossierModel {
                 "decisions",
                 dossier.decisions().stream().map(DossierModel::decision).toList());
         model.put("charts", charts(dossier));
+        model.put("leastCharted", LEAST_CHARTED);
+        model.put("uncharted", uncharted(dossier));
         model.put(
                 "sources",
                 dossier.tightenings().stream().map(DossierModel::source).toList());
@@ -135,8 +140,10 @@ final class DossierModel {
     }
 
     private static List<Map<String, Object>> charts(EngineDossier dossier) {
-        var byStream = dossier.charts().stream()
-                .filter(chart -> !chart.values().isEmpty())
+        var shown = dossier.charts().stream()
+                .filter(chart -> chart.values().size() >= LEAST_CHARTED)
+                .toList();
+        var byStream = shown.stream()
                 .collect(Collectors.groupingBy(StreamChart::stream, LinkedHashMap::new, Collectors.toList()));
         var groups = new ArrayList<Map<String, Object>>();
         byStream.forEach((stream, charts) -> groups.add(Map.of(
@@ -146,21 +153,46 @@ final class DossierModel {
                 charts.stream()
                         .map(chart -> chart(
                                 chart,
+                                ControlScale.of(chart, shown),
                                 dossier.serial(),
                                 "c" + groups.size() + '-' + chart.feature().name()))
                         .toList())));
         return groups;
     }
 
-    private static Map<String, Object> chart(StreamChart chart, String serial, String id) {
+    /** Which charts are left out as too short to say anything, and why. */
+    private static String uncharted(EngineDossier dossier) {
+        var few = dossier.charts().stream()
+                .filter(chart -> !chart.values().isEmpty() && chart.values().size() < LEAST_CHARTED)
+                .collect(Collectors.groupingBy(
+                        chart -> chart.stream().words(),
+                        LinkedHashMap::new,
+                        Collectors.mapping(
+                                chart -> chart.feature().title() + " (n = "
+                                        + chart.values().size() + ')',
+                                Collectors.joining(", "))));
+        return few.entrySet().stream()
+                .collect(Collectors.groupingBy(
+                        Map.Entry::getValue,
+                        LinkedHashMap::new,
+                        Collectors.mapping(Map.Entry::getKey, Collectors.joining(", "))))
+                .entrySet()
+                .stream()
+                .map(entry -> entry.getKey() + " of " + entry.getValue())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static Map<String, Object> chart(StreamChart chart, ControlScale scale, String serial, String id) {
         var why = chart.chart().whyMissing().orElse("");
         return Map.of(
                 "title", ShiftAnswers.capital(chart.feature().title()),
                 "unit", chart.feature().unit(),
                 "n", chart.values().size(),
                 "signals", chart.signals().size(),
-                "basis", why.isEmpty() ? chart.basis() : "no limits: " + why,
-                "svg", ControlChart.svg(chart, id, serial));
+                "basis",
+                        (why.isEmpty() ? chart.basis() : "no limits: " + why)
+                                + (scale.common() ? "" : "; far from the station's others, on a scale of its own"),
+                "svg", ControlChart.svg(chart, scale, id, serial));
     }
 
     private static Map<String, Object> source(EngineTightening one) {

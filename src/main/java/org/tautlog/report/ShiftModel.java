@@ -11,6 +11,7 @@ import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Verdict;
 import org.tautlog.problem.Problem;
 import org.tautlog.report.chart.ControlChart;
+import org.tautlog.report.chart.ControlScale;
 import org.tautlog.review.FindingTally;
 import org.tautlog.review.ShiftReview;
 import org.tautlog.review.StreamSummary;
@@ -172,6 +173,7 @@ final class ShiftModel {
                             .filter(chart -> drawn(chart, review))
                             .map(chart -> chart(
                                     chart,
+                                    ControlScale.of(chart, review.charts()),
                                     "c" + models.size() + '-' + chart.feature().name(),
                                     clock))
                             .toList()));
@@ -189,7 +191,7 @@ final class ShiftModel {
         };
     }
 
-    private static Map<String, Object> chart(StreamChart chart, String id, ShiftClock clock) {
+    private static Map<String, Object> chart(StreamChart chart, ControlScale scale, String id, ShiftClock clock) {
         int n = chart.values().size();
         var why = chart.chart().whyMissing().orElse("");
         return Map.of(
@@ -211,9 +213,10 @@ final class ShiftModel {
                                         .get(chart.lastingShifts().get(0).index()))
                                 + '.',
                 "basis",
-                why.isEmpty() ? chart.basis() : "no limits: " + why,
+                (why.isEmpty() ? chart.basis() : "no limits: " + why)
+                        + (scale.common() ? "" : "; far from the station's others, on a scale of its own"),
                 "svg",
-                n == 0 ? "" : ControlChart.svg(chart, id));
+                n == 0 ? "" : ControlChart.svg(chart, scale, id, ""));
     }
 
     private static List<Map<String, Object>> byFile(List<Problem> assumptions) {

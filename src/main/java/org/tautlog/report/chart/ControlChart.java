@@ -5,7 +5,6 @@ import java.util.Locale;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.Range;
-import org.jspecify.annotations.Nullable;
 import org.tautlog.review.stream.ChartedFeature;
 import org.tautlog.review.stream.StreamChart;
 import org.tautlog.spc.chart.ChartPoint;
@@ -16,36 +15,23 @@ public final class ControlChart {
     private static final int HEIGHT = 200;
     private static final int MOST_POINTS = 300;
     private static final double LABEL_ROOM = 0.42;
-    /** The scale reaches this many times the distance of the limits beyond them; points further out stand at its edge. */
-    private static final double REACH = 0.35;
-
     private static final float ENGINE_DOT = 8f;
 
     private ControlChart() {}
 
     /**
-     * Draws one. A point far out is drawn at the edge of the scale as a triangle, so that it cannot flatten the others.
+     * Draws one in which the points of an engine stand out. A point beyond the scale is drawn at its edge with its value.
      *
      * @param chart values, limits and signals
-     * @param id a name for the drawing's own parts, unique in its page
-     * @return an SVG element
-     */
-    public static String svg(StreamChart chart, String id) {
-        return svg(chart, id, "");
-    }
-
-    /**
-     * Draws one in which the points of an engine stand out.
-     *
-     * @param chart values, limits and signals
+     * @param shared the scale of its values
      * @param id a name for the drawing's own parts, unique in its page
      * @param serial the engine; empty for none
      * @return an SVG element
      */
-    public static String svg(StreamChart chart, String id, String serial) {
+    public static String svg(StreamChart chart, ControlScale shared, String id, String serial) {
         var values = chart.values();
         var limits = chart.chart().found();
-        var scale = scale(values, limits.map(found -> found.points().get(0)).orElse(null));
+        var scale = shared.range();
         double n = Math.max(2, values.size());
         var plot = Plots.empty(
                 Plots.axis("tightening, in time order", 0, n * (1 + LABEL_ROOM)),
@@ -59,8 +45,9 @@ public final class ControlChart {
         var aside = Plots.series(0);
         chart.aside().stream()
                 .limit(MOST_POINTS)
-                .forEach(one -> aside.add(one.before() + 0.5, inside(scale, one.value())));
+                .forEach(one -> aside.add(one.before() + 0.5, EdgeMarks.inside(scale, one.value())));
         Plots.points(plot, aside, PointsRenderer.cross());
+        addBeyond(plot, chart, scale, n);
         limits.ifPresent(found -> addLimits(plot, found.points().get(0), chart.feature(), n));
         return Svg.of(Plots.chart(plot), WIDTH, HEIGHT, id, description(chart));
     }
@@ -80,12 +67,6 @@ public final class ControlChart {
         }
     }
 
-    /** Within the scale by so much that a mark is not cut. */
-    private static double inside(Range scale, double value) {
-        double rim = 0.04 * scale.getLength();
-        return Math.max(scale.getLowerBound() + rim, Math.min(scale.getUpperBound() - rim, value));
-    }
-
     private static String axis(ChartedFeature feature) {
         return switch (feature) {
             case ONSET_ANGLE -> "onset angle, deg";
@@ -94,31 +75,26 @@ public final class ControlChart {
         };
     }
 
-    private static Range scale(List<Double> values, @Nullable ChartPoint limits) {
-        double low = values.stream().mapToDouble(v -> v).min().orElse(0);
-        double high = values.stream().mapToDouble(v -> v).max().orElse(1);
-        if (limits != null) {
-            double reach = REACH * (limits.upper() - limits.lower());
-            low = Math.min(limits.lower() - reach / 4, Math.max(low, limits.lower() - reach));
-            high = Math.max(limits.upper() + reach / 4, Math.min(high, limits.upper() + reach));
-        }
-        double margin = high > low ? 0.06 * (high - low) : Math.max(1e-3, Math.abs(high) * 0.05);
-        return new Range(low - margin, high + margin);
+    private static void addSignals(XYPlot plot, List<ChartPoint> signals, Range scale) {
+        var squares = Plots.series(0);
+        signals.stream()
+                .limit(MOST_POINTS)
+                .filter(point -> scale.contains(point.value()))
+                .forEach(point -> squares.add(point.index() + 1, point.value()));
+        Plots.points(plot, squares, PointsRenderer.square());
     }
 
-    private static void addSignals(XYPlot plot, List<ChartPoint> signals, Range scale) {
-        var near = Plots.series(0);
-        var above = Plots.series(0);
-        var below = Plots.series(0);
-        signals.stream().limit(MOST_POINTS).forEach(point -> {
-            var mark = point.value() > scale.getUpperBound()
-                    ? above
-                    : point.value() < scale.getLowerBound() ? below : near;
-            mark.add(point.index() + 1, scale.constrain(point.value()));
-        });
-        Plots.points(plot, near, PointsRenderer.square());
-        Plots.points(plot, above, PointsRenderer.aboveScale());
-        Plots.points(plot, below, PointsRenderer.belowScale());
+    private static void addBeyond(XYPlot plot, StreamChart chart, Range scale, double n) {
+        var beyond = new EdgeMarks(scale, decimals(chart.feature()), n);
+        for (int i = 0; i < chart.values().size(); i++) {
+            beyond.add(i + 1.0, chart.values().get(i), false);
+        }
+        chart.aside().forEach(one -> beyond.add(one.before() + 0.5, one.value(), true));
+        beyond.draw(plot);
+    }
+
+    private static int decimals(ChartedFeature feature) {
+        return feature == ChartedFeature.TORQUE_RATE ? 4 : 1;
     }
 
     private static void addLimits(XYPlot plot, ChartPoint point, ChartedFeature feature, double n) {
@@ -128,16 +104,19 @@ public final class ControlChart {
     }
 
     private static void limit(XYPlot plot, double value, String name, ChartedFeature feature, double n, float... dash) {
-        var words = String.format(
-                Locale.ROOT, "%s %." + (feature == ChartedFeature.TORQUE_RATE ? 4 : 1) + "f", name, value);
+        var words = String.format(Locale.ROOT, "%s %." + decimals(feature) + "f", name, value);
         plot.addAnnotation(Plots.line(0, value, n * 1.01, value, Ink.WINDOW, 1f, dash));
         plot.addAnnotation(Plots.text(words, n * 1.02, value, TextAnchor.CENTER_LEFT, Ink.WINDOW));
     }
 
     private static String description(StreamChart chart) {
         return "Control chart of " + chart.feature().title() + " on "
-                + chart.stream().words() + ", " + chart.values().size() + " tightenings, "
-                + chart.signals().size()
-                + " signals, " + chart.aside().size() + " set aside";
+                + chart.stream().words() + ", "
+                + count(chart.values().size(), "tightening") + ", "
+                + count(chart.signals().size(), "signal") + ", " + chart.aside().size() + " set aside";
+    }
+
+    private static String count(int n, String one) {
+        return n + " " + one + (n == 1 ? "" : "s");
     }
 }
