@@ -2,7 +2,8 @@
  * Charts as small self-contained SVG: one trace against its peers, one control chart, the curves of a window study.
  *
  * <p>Public types in reading order: {@link org.tautlog.report.chart.TraceChart},
- * {@link org.tautlog.report.chart.ControlChart}, {@link org.tautlog.report.chart.BandChart},
+ * {@link org.tautlog.report.chart.ControlChart}, {@link org.tautlog.report.chart.ControlScale},
+ * {@link org.tautlog.report.chart.BandChart},
  * {@link org.tautlog.report.chart.WarmUpChart},
  * {@link org.tautlog.report.chart.SeriesChart} (control charts in a file of their own).
  *
