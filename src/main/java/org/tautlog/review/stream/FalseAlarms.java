@@ -30,7 +30,7 @@ public record FalseAlarms(
     /** Points between false signals under the four rules; Champ and Woodall, Technometrics 29 (1987); from memory. */
     static final double RULES_RUN = 91.75;
     /** Points between false signals of weighted averages at weight 0.2 and width 2.962; see the options of that chart. */
-    private static final double AVERAGES_RUN = 500;
+    static final double AVERAGES_RUN = 500;
     /** Chance of a signal at one time for each kind: the usual options of charts of streams. */
     private static final double OWN_CHANCE = 0.001;
 

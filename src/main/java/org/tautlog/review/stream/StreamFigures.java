@@ -136,6 +136,10 @@ public record StreamFigures(
                     Stability.Word.OUT_OF_CONTROL, points, signals, "its level moved within the shift, for certain");
         }
         var byRules = Stability.of(points, signals, 1 / FalseAlarms.RULES_RUN);
-        return byRules.word() == Stability.Word.OUT_OF_CONTROL ? byRules : study;
+        if (byRules.word() == Stability.Word.OUT_OF_CONTROL) {
+            return byRules;
+        }
+        var byAverages = Stability.of(points, chart.lastingShifts().size(), 1 / FalseAlarms.AVERAGES_RUN);
+        return byAverages.word() == Stability.Word.OUT_OF_CONTROL ? byAverages : study;
     }
 }
