@@ -102,7 +102,16 @@ public final class BoltLots {
         return contained.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Containment(
-                        "lot " + lot, cause, null, null, null, contained, contained.size(), clockMargin, List.of()));
+                        "lot " + lot,
+                        cause,
+                        null,
+                        null,
+                        null,
+                        null,
+                        contained,
+                        contained.size(),
+                        clockMargin,
+                        List.of()));
     }
 
     /** The lots met inside a bracket, most met first. */

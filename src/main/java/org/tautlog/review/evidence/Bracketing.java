@@ -4,20 +4,15 @@ import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Verdict;
-import org.tautlog.review.stream.Change;
-import org.tautlog.review.stream.LevelChanges;
 import org.tautlog.review.stream.Stream;
-import org.tautlog.review.stream.StreamCharts;
-import org.tautlog.trace.TraceIdentity;
 
 /** Finds the bracket of a cause among all judgements that stand. */
 public final class Bracketing {
@@ -61,10 +56,9 @@ public final class Bracketing {
             return Optional.empty();
         }
         boolean timed = there.stream().allMatch(one -> one.identity().time() != null);
-        int good = timed ? lastGood(there, first) : -1;
-        var change = timed ? change(stream, there, good, first) : Optional.<Move>empty();
-        int inner = change.map(moved -> Math.min(good, moved.lastBefore())).orElse(good);
-        int innerEnd = timed ? firstGood(there, last) : there.size();
+        var moved = timed ? moved(stream, there, code, first, last) : List.<MovedLevel>of();
+        int inner = timed ? lastGood(there, moved, first) : -1;
+        int innerEnd = timed ? firstGood(there, moved, last) : there.size();
         int begin = timed ? earlier(there, inner) : inner;
         int end = timed ? later(there, innerEnd) : innerEnd;
         var contained = new ArrayList<Contained>();
@@ -77,25 +71,26 @@ public final class Bracketing {
         if (timed) {
             contained.addAll(unrecorded(stream, there, begin, end));
         }
+        var told = moved.stream()
+                .filter(level -> level.reaches(inner + 1, innerEnd - 1))
+                .min(Comparator.comparing(one -> one.back().isPresent()));
         return Optional.of(new Containment(
                 stream.words(),
                 code == null ? "" : code.title(),
                 begin < 0 ? null : there.get(begin).identity(),
                 end >= there.size() ? null : there.get(end).identity(),
-                change.map(Move::change).orElse(null),
+                told.map(MovedLevel::change).orElse(null),
+                told.flatMap(MovedLevel::back).orElse(null),
                 contained,
                 there.size(),
                 clockMargin,
                 lots.met(contained)));
     }
 
-    /** A change, and the place of the last tightening before which it cannot have happened. */
-    private record Move(Change change, int lastBefore) {}
-
-    private static int lastGood(List<BriefJudgement> there, int suspect) {
+    private static int lastGood(List<BriefJudgement> there, List<MovedLevel> moved, int suspect) {
         int run = 0;
         for (int i = suspect - 1; i >= 0; i--) {
-            run = there.get(i).verdict() == Verdict.CONFORMING ? run + 1 : 0;
+            run = isGood(there, moved, i) ? run + 1 : 0;
             if (run == Containment.GOOD_RUN) {
                 return i + Containment.GOOD_RUN - 1;
             }
@@ -103,15 +98,34 @@ public final class Bracketing {
         return -1;
     }
 
-    private static int firstGood(List<BriefJudgement> there, int suspect) {
+    private static int firstGood(List<BriefJudgement> there, List<MovedLevel> moved, int suspect) {
         int run = 0;
         for (int i = suspect + 1; i < there.size(); i++) {
-            run = there.get(i).verdict() == Verdict.CONFORMING ? run + 1 : 0;
+            run = isGood(there, moved, i) ? run + 1 : 0;
             if (run == Containment.GOOD_RUN) {
                 return i - Containment.GOOD_RUN + 1;
             }
         }
         return there.size();
+    }
+
+    /** Tightening by tightening a moved level may conform. */
+    private static boolean isGood(List<BriefJudgement> there, List<MovedLevel> moved, int place) {
+        return there.get(place).verdict() == Verdict.CONFORMING
+                && moved.stream().noneMatch(level -> level.holds(place));
+    }
+
+    /**
+     * The moved levels that count, surest first. Without a finding all that moved up to the suspects; with one only those
+     * that move or come back there, as an older move need not have to do with it.
+     */
+    private List<MovedLevel> moved(
+            Stream stream, List<BriefJudgement> there, @Nullable FindingCode code, int first, int last)
+            throws IOException {
+        int from = lastGood(there, List.of(), first) - Containment.GOOD_RUN + 1;
+        return MovedLevel.in(all.levels(stream), there).stream()
+                .filter(level -> code == null ? level.begin() <= last : level.movesWithin(from, last))
+                .toList();
     }
 
     /** The last tightening that lies before the bracket by more than clocks may differ. */
@@ -134,30 +148,6 @@ public final class Bracketing {
             first++;
         }
         return first;
-    }
-
-    /** The surest change whose bounds reach into the stretch from last known good to the first suspect. */
-    private Optional<Move> change(Stream stream, List<BriefJudgement> there, int good, int suspect) throws IOException {
-        var charts = StreamCharts.withoutLimits(all.levels(stream));
-        var places = new HashMap<TraceIdentity, Integer>();
-        for (int i = 0; i < there.size(); i++) {
-            places.putIfAbsent(there.get(i).identity(), i);
-        }
-        for (var change : LevelChanges.in(charts)) {
-            var series = charts.stream()
-                    .filter(chart -> chart.feature() == change.feature())
-                    .findFirst()
-                    .orElseThrow()
-                    .tightenings();
-            int earliest =
-                    Objects.requireNonNull(places.get(series.get(change.point().earliest())));
-            int latest =
-                    Objects.requireNonNull(places.get(series.get(change.point().latest())));
-            if (latest > good - Containment.GOOD_RUN && earliest <= suspect) {
-                return Optional.of(new Move(change, earliest - 1));
-            }
-        }
-        return Optional.empty();
     }
 
     /** Engines that were at the station within the bracket and have no recording of this spindle at all. */

@@ -12,15 +12,18 @@ import org.tautlog.trace.TraceIdentity;
  * Which engines one cause may have touched, in one place.
  *
  * <p>The bracket runs from the last of {@value #GOOD_RUN} conforming tightenings in a row before the suspects to the first
- * of as many after them, on the same spindle; both ends are outside. Where a level moved there, the bracket begins before
- * the earliest tightening at which it may have moved. Where clocks may differ, both ends then lie that much further out.
+ * of as many after them, on the same spindle; both ends are outside. Where a level moved there, no tightening counts as
+ * known good from the earliest at which it may have moved to the latest at which it may have come back; while it has not
+ * come back, the bracket is open to its end. Where clocks may differ, both ends then lie that much further out.
  * A lot that the cause goes with is a place of its own, without a bracket. Source: common practice, no source.
  *
  * @param place the spindle in words, or the lot
  * @param cause the finding in words; empty where any tightening that does not conform counts
  * @param lastGoodOrNull last known good; null where the archive has none, so that the bracket is open to its beginning
  * @param firstGoodOrNull first known good; null where the archive has none, so that the bracket is open to its end
- * @param changeOrNull the level that moved at the bracket's beginning; null where none did for certain
+ * @param changeOrNull the level that moved there, before one that came back one that did not; null where none did for
+ *     certain
+ * @param backOrNull the change that brought this level back; null where none did
  * @param contained what is in, in order of time, those without a recording last
  * @param searched how many tightenings the place has in the archive
  * @param clockMargin by how much clocks may differ; zero where they are taken as set alike
@@ -32,6 +35,7 @@ public record Containment(
         @Nullable TraceIdentity lastGoodOrNull,
         @Nullable TraceIdentity firstGoodOrNull,
         @Nullable Change changeOrNull,
+        @Nullable Change backOrNull,
         List<Contained> contained,
         int searched,
         Duration clockMargin,
@@ -59,9 +63,14 @@ public record Containment(
         return Optional.ofNullable(firstGoodOrNull);
     }
 
-    /** {@return the level that moved at the bracket's beginning} */
+    /** {@return the level that moved there} */
     public Optional<Change> change() {
         return Optional.ofNullable(changeOrNull);
+    }
+
+    /** {@return the change that brought the moved level back} */
+    public Optional<Change> back() {
+        return Optional.ofNullable(backOrNull);
     }
 
     /** {@return the engines to hold, in order} */

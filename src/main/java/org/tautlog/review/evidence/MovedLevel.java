@@ -1,0 +1,121 @@
+package org.tautlog.review.evidence;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.tautlog.judge.BriefJudgement;
+import org.tautlog.review.stream.Change;
+import org.tautlog.review.stream.LevelChanges;
+import org.tautlog.review.stream.Levels;
+import org.tautlog.review.stream.StreamChart;
+import org.tautlog.review.stream.StreamCharts;
+import org.tautlog.spc.Sample;
+import org.tautlog.trace.TraceIdentity;
+
+/**
+ * A stretch of one spindle's tightenings in which a level may not be what it was: a verdict there proves nothing good.
+ *
+ * <p>The level before the first change counts as the good one. It is back where the median up to the next change is within
+ * {@value #LEFT_OVER} of the largest move away from it. Source: common practice, no source.
+ *
+ * @param change the change that moved the level
+ * @param backOrNull the change that brought it back; null where none did
+ * @param begin place of the first tightening that may be moved
+ * @param sure place of the first that is moved for certain, as bounds go
+ * @param backFrom place of the first that may be back; where none is, past the last
+ * @param end place of the first that is back for certain; where none is, past the last
+ */
+record MovedLevel(Change change, @Nullable Change backOrNull, int begin, int sure, int backFrom, int end) {
+    private static final double LEFT_OVER = 0.25;
+
+    /** {@return the change that brought the level back; empty where none did} */
+    Optional<Change> back() {
+        return Optional.ofNullable(backOrNull);
+    }
+
+    boolean holds(int place) {
+        return place >= begin && place < end;
+    }
+
+    /** Whether the level may be moved somewhere between two places, both included. */
+    boolean reaches(int from, int to) {
+        return end > from && begin <= to;
+    }
+
+    /** Whether the level may move, or come back, between two places, both included. */
+    boolean movesWithin(int from, int to) {
+        return (sure >= from && begin <= to) || (end >= from && backFrom <= to);
+    }
+
+    /** All of one spindle, surest change first. */
+    static List<MovedLevel> in(List<Levels> levels, List<BriefJudgement> there) {
+        var charts = StreamCharts.withoutLimits(levels);
+        var changes = LevelChanges.in(charts);
+        var identities = there.stream().map(BriefJudgement::identity).toList();
+        var moved = new ArrayList<MovedLevel>();
+        for (var chart : charts) {
+            var own = changes.stream()
+                    .filter(change -> change.feature() == chart.feature())
+                    .sorted(Comparator.comparingInt(change -> change.point().index()))
+                    .toList();
+            moved.addAll(ofOne(chart, own, identities));
+        }
+        moved.sort(Comparator.comparingDouble(one -> one.change.point().pValue()));
+        return moved;
+    }
+
+    private static List<MovedLevel> ofOne(StreamChart chart, List<Change> changes, List<TraceIdentity> identities) {
+        var moved = new ArrayList<MovedLevel>();
+        var away = new ArrayList<Change>();
+        double good = 0;
+        double farthest = 0;
+        for (int i = 0; i < changes.size(); i++) {
+            if (away.isEmpty()) {
+                good = level(chart, changes, i);
+                farthest = 0;
+            }
+            var change = changes.get(i);
+            double left = Math.abs(level(chart, changes, i + 1) - good);
+            if (!away.isEmpty() && left <= LEFT_OVER * farthest) {
+                away.forEach(one -> moved.add(of(one, change, chart, identities)));
+                away.clear();
+            } else {
+                away.add(change);
+                farthest = Math.max(farthest, left);
+            }
+        }
+        away.forEach(one -> moved.add(of(one, null, chart, identities)));
+        return moved;
+    }
+
+    /** The median between two changes that follow each other, counted from the stretch before the first of all. */
+    private static double level(StreamChart chart, List<Change> changes, int stretch) {
+        int from = stretch == 0 ? 0 : changes.get(stretch - 1).point().index();
+        int to = stretch == changes.size()
+                ? chart.values().size()
+                : changes.get(stretch).point().index();
+        return Sample.derived(chart.values().subList(from, to).stream()
+                        .mapToDouble(Double::doubleValue)
+                        .toArray())
+                .median();
+    }
+
+    private static MovedLevel of(
+            Change change, @Nullable Change back, StreamChart chart, List<TraceIdentity> identities) {
+        int earliest = change.point().earliest();
+        int begin = earliest == 0 ? 0 : identities.indexOf(chart.tightenings().get(earliest - 1)) + 1;
+        int sure = identities.indexOf(chart.tightenings().get(change.point().latest()));
+        return back == null
+                ? new MovedLevel(change, null, begin, sure, identities.size(), identities.size())
+                : new MovedLevel(
+                        change,
+                        back,
+                        begin,
+                        sure,
+                        identities.indexOf(chart.tightenings().get(back.point().earliest())),
+                        identities.lastIndexOf(
+                                chart.tightenings().get(back.point().latest())));
+    }
+}
