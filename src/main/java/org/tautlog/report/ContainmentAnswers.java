@@ -2,9 +2,11 @@ package org.tautlog.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
 import org.tautlog.review.evidence.LotReach;
+import org.tautlog.review.stream.Change;
 import org.tautlog.trace.TraceIdentity;
 
 /** The answers to a reader's questions about a containment, in sentences made of its own numbers. */
@@ -42,7 +44,15 @@ public final class ContainmentAnswers {
                 "Last known good: "
                         + containment.lastGood().map(ContainmentAnswers::words).orElse("none in the archive") + '.',
                 "First known good: "
-                        + containment.firstGood().map(ContainmentAnswers::words).orElse("none in the archive") + '.');
+                        + containment
+                                .firstGood()
+                                .map(ContainmentAnswers::words)
+                                .orElse(
+                                        containment.change().isPresent()
+                                                        && containment.back().isEmpty()
+                                                ? "open to the end of the archive: the level has not come back for certain"
+                                                : "none in the archive")
+                        + '.');
     }
 
     /**
@@ -58,15 +68,10 @@ public final class ContainmentAnswers {
             return answer;
         }
         answer.add("Known good is " + Containment.GOOD_RUN + " conforming tightenings in a row on the same spindle.");
-        containment.change().ifPresent(change -> {
-            var point = change.point();
-            answer.add(ShiftAnswers.capital(change.feature().title()) + " moved at " + words(change.first())
-                    + ", between tightenings " + (point.earliest() + 1) + " and " + (point.latest() + 1)
-                    + " of its chart (95 %); the bracket begins before the earliest.");
-        });
-        if (containment.change().isEmpty()) {
-            answer.add("No level moved there for certain, so the bracket begins at the last known good.");
-        }
+        answer.addAll(containment
+                .change()
+                .map(change -> moved(change, containment.back()))
+                .orElse(List.of("No level moved there for certain, so both ends rest on verdicts alone.")));
         long minutes = containment.clockMargin().toMinutes();
         answer.add(
                 minutes == 0
@@ -123,6 +128,22 @@ public final class ContainmentAnswers {
     static String title(Containment containment) {
         return ShiftAnswers.capital(containment.place())
                 + (containment.cause().isEmpty() ? "" : ", " + containment.cause());
+    }
+
+    private static List<String> moved(Change change, Optional<Change> back) {
+        var level = ShiftAnswers.capital(change.feature().title());
+        return List.of(
+                level + " moved at " + place(change) + "; the bracket begins before the earliest.",
+                back.map(there -> level + " came back at " + place(there)
+                                + "; the bracket ends no earlier than the latest.")
+                        .orElse(level
+                                + " has not come back for certain: while it is moved, conforming is not known good."));
+    }
+
+    private static String place(Change change) {
+        var point = change.point();
+        return words(change.first()) + ", between tightenings " + (point.earliest() + 1) + " and "
+                + (point.latest() + 1) + " of its chart (95 %)";
     }
 
     private static String sentence(LotReach lot) {

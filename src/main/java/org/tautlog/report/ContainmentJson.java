@@ -8,6 +8,7 @@ import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Judgement;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
+import org.tautlog.review.stream.Change;
 import org.tautlog.trace.TraceIdentity;
 
 /** A containment as one JSON object. Keys never change their meaning; an end that is open is null. */
@@ -86,6 +87,19 @@ public final class ContainmentJson {
             json.text("serial", change.first().serial());
             json.count("earliest", change.point().earliest());
             json.count("latest", change.point().latest());
+            back(json, one.back().orElse(null));
+        });
+    }
+
+    private static void back(JsonFields json, @Nullable Change back) throws IOException {
+        if (back == null) {
+            json.none("back");
+            return;
+        }
+        json.object("back", () -> {
+            json.text("serial", back.first().serial());
+            json.count("earliest", back.point().earliest());
+            json.count("latest", back.point().latest());
         });
     }
 
