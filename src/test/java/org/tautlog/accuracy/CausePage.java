@@ -17,6 +17,7 @@ final class CausePage {
             two stations of four spindles, three bolt lots that differ as good lots do, friction that wanders; no bolt has a fault
             of its own. One cause sets in, on one spindle from the middle on or with the second lot on all. The line turns bolts
             with a knee, seating, drive, noise and recorder of its own; resilience and torque terms are those of the stated joint.
+            The rules were set while other shifts, of the seeds 1 to 12, were looked at; these are of the seeds from 101 on.
 
             "Right": that cause was named, with the right sign. "Cannot tell": the spindle or lot was seen to differ and no cause
             was named. "Not seen": no step or difference held, so there was nothing to explain. "Wrong" with its interval, 95 %,

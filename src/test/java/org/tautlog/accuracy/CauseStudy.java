@@ -27,10 +27,11 @@ import org.tautlog.trace.TraceIdentity;
 
 /**
  * The study of causes: not a test but a program, run by {@code mvn -Dquick test -Dtest=CauseStudy}. It writes
- * {@code reports/causes.md}; the seeds are the numbers from 1 on.
+ * {@code reports/causes.md}. The rules were set while shifts of the seeds 1 to 12 were looked at; the study takes others.
  */
 class CauseStudy {
     private static final int N = 10;
+    private static final long FIRST_SEED = 101;
 
     /** What was placed. */
     record Placed(Kind kind, double size, boolean withLot) {}
@@ -70,15 +71,15 @@ class CauseStudy {
     void write_the_report() throws IOException {
         var graded = new ArrayList<Graded>();
         for (var placed : PLACED) {
-            graded.add(grade(placed, N));
+            graded.add(grade(placed, FIRST_SEED, N));
         }
-        Files.writeString(Path.of("reports", "causes.md"), CausePage.of(graded, untouched(N)));
+        Files.writeString(Path.of("reports", "causes.md"), CausePage.of(graded, untouched(FIRST_SEED, N)));
     }
 
-    static Graded grade(Placed placed, int n) {
+    static Graded grade(Placed placed, long firstSeed, int n) {
         int[] counts = new int[3];
         var wrong = new TreeMap<String, Integer>();
-        LongStream.rangeClosed(1, n)
+        LongStream.range(firstSeed, firstSeed + n)
                 .parallel()
                 .mapToObj(seed -> diagnosed(placed, seed).stream()
                         .filter(one -> one.what().equals(placed.withLot() ? "lot A18" : CausedShift.touched(seed)))
@@ -91,8 +92,8 @@ class CauseStudy {
     /** What was named in shifts in which nothing was placed. */
     record Untouched(int shifts, int spindles, int tightenings, int stoodOut, Map<String, Integer> lots) {}
 
-    static Untouched untouched(int n) {
-        var all = LongStream.rangeClosed(1, n)
+    static Untouched untouched(long firstSeed, int n) {
+        var all = LongStream.range(firstSeed, firstSeed + n)
                 .parallel()
                 .mapToObj(seed -> diagnosed(new Placed(Kind.NOTHING, 0, false), seed))
                 .toList()

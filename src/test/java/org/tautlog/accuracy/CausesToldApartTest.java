@@ -27,13 +27,13 @@ class CausesToldApartTest {
     @ParameterizedTest
     @MethodSource("placed")
     void is_named_in_most_shifts_and_never_taken_for_another(Placed placed) {
-        var graded = CauseStudy.grade(placed, N);
+        var graded = CauseStudy.grade(placed, 1, N);
         assertEquals(Map.of(), graded.wrong());
         assertTrue(graded.right() >= LEAST_RIGHT, graded.toString());
     }
 
     @Test
     void no_cause_is_named_for_a_spindle_where_nothing_was_placed() {
-        assertEquals(0, CauseStudy.untouched(N).spindles());
+        assertEquals(0, CauseStudy.untouched(1, N).spindles());
     }
 }
