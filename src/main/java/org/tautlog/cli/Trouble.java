@@ -51,7 +51,7 @@ final class Trouble {
         long megabytes = Runtime.getRuntime().maxMemory() >> 20;
         err.println(
                 "tautlog: the " + megabytes + " MB of memory that Java was given are full; give it more, with java -Xmx"
-                        + 2 * megabytes + "m -jar tautlog.jar, or ask for less, with --station, --from and --to say");
+                        + 2 * megabytes + "m -jar tautlog.jar, or ask for less at a time");
         if (debug) {
             full.printStackTrace(err);
         }

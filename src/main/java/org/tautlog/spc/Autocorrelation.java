@@ -1,5 +1,6 @@
 package org.tautlog.spc;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -31,6 +32,7 @@ public record Autocorrelation(double lagOne, double noiseBound, int n) {
 
     private static final double ONE_IN_20 = 1.645;
     private static final int LEAST_FOR_DIFFERENCES = 20;
+    private static final int ROUNDING_STEPS = 64;
     private static final double JUMP = 4;
     private static final double SMALL_SAMPLE = 2.7;
     private static final double LOST = 4;
@@ -69,7 +71,7 @@ public record Autocorrelation(double lagOne, double noiseBound, int n) {
                 })
                 .map(steps -> {
                     int n = steps.size() + 1;
-                    double q = 1 + 2 * withoutJumps(steps);
+                    double q = 1 + 2 * withoutJumps(steps, rounding(values));
                     double r = Math.max(-1, Math.min(1, q - SMALL_SAMPLE * (1 - q / 2) / n));
                     return new Autocorrelation(r, ONE_IN_20 * Math.sqrt(2 / (n - LOST)), n);
                 });
@@ -102,10 +104,10 @@ public record Autocorrelation(double lagOne, double noiseBound, int n) {
     }
 
     /** Autocorrelation of the differences but for those beyond four robust standard deviations, and their pairs. */
-    private static double withoutJumps(Sample steps) {
+    private static double withoutJumps(Sample steps, double rounding) {
         double middle = steps.median();
         double reach = JUMP * 1.4826 * steps.medianDeviation();
-        if (reach == 0) return plain(steps);
+        if (reach <= rounding) return plain(steps);
         double squares = 0;
         double products = 0;
         int singles = 0;
@@ -120,6 +122,12 @@ public record Autocorrelation(double lagOne, double noiseBound, int n) {
             pairs++;
         }
         return pairs == 0 ? plain(steps) : products / pairs / (squares / singles);
+    }
+
+    /** How far apart differences may lie that are equal but for the last binary digits of the values. */
+    private static double rounding(double[] values) {
+        return ROUNDING_STEPS
+                * Math.ulp(Arrays.stream(values).map(Math::abs).max().orElse(0));
     }
 
     private static double plain(Sample sample) {

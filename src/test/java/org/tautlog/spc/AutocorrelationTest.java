@@ -42,6 +42,20 @@ class AutocorrelationTest {
     }
 
     @Test
+    void a_series_resembles_itself_as_much_in_any_unit() {
+        for (double unit : new double[] {1, 0.1, 0.001, 1e6}) {
+            var saw = java.util.stream.IntStream.range(0, 30)
+                    .mapToDouble(i -> unit * (100 + i * 7 % 11))
+                    .toArray();
+            var ramp = java.util.stream.IntStream.range(0, 36)
+                    .mapToDouble(i -> unit * (100 + i - (i % 9 == 0 ? 1 : 0)))
+                    .toArray();
+            assertEquals(0, Autocorrelation.ofDifferences(saw).orThrow().allowed(), "saw in " + unit);
+            assertEquals(0, Autocorrelation.ofDifferences(ramp).orThrow().allowed(), "ramp in " + unit);
+        }
+    }
+
+    @Test
     void many_short_series_tell_together_what_one_cannot() {
         int alone = 0;
         int together = 0;

@@ -27,25 +27,34 @@ final class StreamStudy {
     /** A table by time and stream, NaN where a stream was not seen, and what its rows and columns are called. */
     private record Layout(List<double[]> cells, List<String> times, List<String> streams) {}
 
-    static Answer<SeriesStudy> of(List<StudyRow> rows, StudyOptions options, @Nullable FrozenLimits frozen) {
+    static Answer<SeriesStudy> of(List<StudyRow> all, StudyOptions options, @Nullable FrozenLimits frozen) {
         if (options.known() != null)
             return Answer.missing(Reason.NOT_ASKED, "streams have a centre and a deviation each; state none");
         var streams =
-                frozen == null ? rows.stream().map(StudyRow::stream).distinct().toList() : frozen.streams();
-        var strangers = rows.stream()
+                frozen == null ? all.stream().map(StudyRow::stream).distinct().toList() : frozen.streams();
+        var strangers = all.stream()
                 .map(StudyRow::stream)
                 .filter(name -> !streams.contains(name))
                 .distinct()
                 .toList();
-        if (!strangers.isEmpty())
+        var rows = all.stream().filter(row -> streams.contains(row.stream())).toList();
+        if (rows.isEmpty())
             return Answer.missing(Reason.UNEQUAL, "the frozen limits know no stream " + String.join(", ", strangers));
         var layout = layout(rows, streams);
         var table = layout.cells.toArray(double[][]::new);
         if (frozen != null) {
             var limits = (StreamsLimits) frozen.limits();
-            return StreamsChart.chart(limits, table, options.streams())
-                    .map(chart -> study(chart, layout, rows.size(), "frozen limits", options)
-                            .study());
+            return StreamsChart.chart(limits, table, options.streams()).map(chart -> {
+                var draft = study(chart, layout, rows.size(), "frozen limits", options);
+                strangers.forEach(
+                        name -> draft.note("stream " + name + " is unknown to the frozen limits and is not charted"));
+                streams.stream()
+                        .filter(name ->
+                                rows.stream().noneMatch(row -> row.stream().equals(name)))
+                        .forEach(name -> draft.note(
+                                "stream " + name + " of the frozen limits has no value here; nobody watched it"));
+                return draft.study();
+            });
         }
         return StreamsChart.phaseOne(table, options.streams())
                 .flatMap(phase -> StreamsChart.chart(phase.limits(), table, options.streams())

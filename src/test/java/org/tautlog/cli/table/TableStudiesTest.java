@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -132,6 +133,12 @@ class TableStudiesTest {
         assertTrue(after.out().contains("frozen limits"), after.out());
         assertTrue(after.out().contains("spindle SP3 above the other streams"), after.out());
         assertFalse(after.out().contains("spindle SP2 above the other streams"), after.out());
+        var others =
+                table(streams(0).lines().filter(row -> !row.startsWith("SP3")).collect(Collectors.joining("\n"))
+                        + "\nSP9,100\n");
+        var fewer = CommandLineRun.of(with(words, others, "--limits", limits));
+        assertTrue(fewer.out().contains("SP3 of the frozen limits has no value here"), fewer.out() + fewer.err());
+        assertTrue(fewer.out().contains("SP9 is unknown to the frozen limits"), fewer.out());
     }
 
     private static String streams(double shift) {
