@@ -122,11 +122,11 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
     private void common(List<String> lines, Stability stability, Answer<AndersonDarling> normality, Shape shape) {
         lines.add("  limits: "
                 + spec.lowerLimit().stream()
-                        .mapToObj(x -> "low " + Digits.of(x))
+                        .mapToObj(x -> "low " + Digits.whole(x))
                         .findFirst()
                         .orElse("no low") + ", "
                 + spec.upperLimit().stream()
-                        .mapToObj(x -> "high " + Digits.of(x))
+                        .mapToObj(x -> "high " + Digits.whole(x))
                         .findFirst()
                         .orElse("no high"));
         lines.add("  control: " + word(stability) + " (" + stability.said() + ")");

@@ -23,6 +23,16 @@ public final class Digits {
     }
 
     /**
+     * A number as somebody stated it.
+     *
+     * @param value a finite number
+     * @return all its digits
+     */
+    public static String whole(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+
+    /**
      * Two bounds.
      *
      * @param bounds an interval

@@ -141,6 +141,13 @@ class TableStudiesTest {
         assertTrue(fewer.out().contains("SP9 is unknown to the frozen limits"), fewer.out());
     }
 
+    @Test
+    void limits_are_said_as_they_were_stated() throws IOException {
+        var table = table("x\n101325000.1\n101325000.4\n101325000.2\n101325000.9\n101325000.5\n");
+        var run = CommandLineRun.of("capability", table, "--value", "x", "--low", "101324900", "--high", "101325100");
+        assertTrue(run.out().contains("low 101324900, high 101325100"), run.out() + run.err());
+    }
+
     private static String streams(double shift) {
         var text = new StringBuilder("spindle,x\n");
         var random = new java.util.Random(7);
