@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jfree.data.Range;
 import org.tautlog.review.stream.StreamChart;
+import org.tautlog.spc.Sample;
 
 /**
  * The scale of a control chart: one for all spindles of a station and a feature, so that their charts compare. It holds the
@@ -78,8 +79,6 @@ public record ControlScale(double low, double high, boolean common) {
     }
 
     private static double median(List<ControlScale> scales, ToDoubleFunction<ControlScale> part) {
-        var sorted = scales.stream().mapToDouble(part).sorted().toArray();
-        int half = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
+        return Sample.derived(scales.stream().mapToDouble(part).toArray()).median();
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
+import org.tautlog.spc.Sample;
 
 /**
  * How far the cues of some tightenings lie from those of their peers, with the covariance of that.
@@ -123,12 +124,13 @@ final class Moved {
     }
 
     private static double[] drawnIn(double[] values) {
-        double middle = median(values);
+        double middle = Sample.derived(values).median();
         double reach = REACH
                 * TO_SIGMA
-                * median(Arrays.stream(values)
-                        .map(value -> Math.abs(value - middle))
-                        .toArray());
+                * Sample.derived(Arrays.stream(values)
+                                .map(value -> Math.abs(value - middle))
+                                .toArray())
+                        .median();
         double widest = Arrays.stream(values)
                 .map(value -> Math.abs(value - middle))
                 .max()
@@ -138,15 +140,6 @@ final class Moved {
                         .map(value -> Math.max(middle - reach, Math.min(middle + reach, value)))
                         .toArray()
                 : values;
-    }
-
-    static double median(double[] values) {
-        var sorted = values.clone();
-        Arrays.sort(sorted);
-        int half = sorted.length / 2;
-        return sorted.length == 0
-                ? Double.NaN
-                : sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
     }
 
     private static double mean(double[] values) {

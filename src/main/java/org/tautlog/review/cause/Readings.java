@@ -16,6 +16,7 @@ import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
 import org.tautlog.review.stream.SetAside;
 import org.tautlog.review.stream.Stream;
+import org.tautlog.spc.Sample;
 import org.tautlog.trace.TraceIdentity;
 
 /**
@@ -152,7 +153,7 @@ final class Readings {
                     .mapToDouble(Double::doubleValue)
                     .toArray();
             if (values.length > 0) {
-                medians.put(cue, Moved.median(values));
+                medians.put(cue, Sample.derived(values).median());
             }
         }
         return medians;

@@ -1,7 +1,6 @@
 package org.tautlog.review.stream;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -96,9 +95,8 @@ public record StreamFigures(
     }
 
     private static double median(List<Double> values) {
-        var sorted = values.stream().sorted(Comparator.naturalOrder()).toList();
-        int half = sorted.size() / 2;
-        return sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2;
+        return Sample.derived(values.stream().mapToDouble(Double::doubleValue).toArray())
+                .median();
     }
 
     private static List<TraceIdentity> strays(StreamChart chart) {
