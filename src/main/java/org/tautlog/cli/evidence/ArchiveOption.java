@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import org.tautlog.archive.Archive;
 import org.tautlog.archive.Stamp;
 import org.tautlog.cli.terminal.Program;
+import org.tautlog.report.Provenance;
 import picocli.CommandLine.Option;
 
 /** The archive that a command works on, and what the command signs its writing with: program and time. */
@@ -44,6 +45,16 @@ public final class ArchiveOption {
      */
     public Path folder() {
         return folder;
+    }
+
+    /**
+     * What a report out of this archive says of its making.
+     *
+     * @return program version, the time now and the folder
+     */
+    Provenance provenance() {
+        var stamp = stamp();
+        return new Provenance(stamp.program(), stamp.time(), folder.toString());
     }
 
     /**

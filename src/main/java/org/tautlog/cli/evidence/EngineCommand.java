@@ -6,7 +6,6 @@ import org.tautlog.cli.terminal.ExitCode;
 import org.tautlog.cli.terminal.Help;
 import org.tautlog.cli.terminal.ReportOptions;
 import org.tautlog.report.DossierJson;
-import org.tautlog.report.Provenance;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,9 +49,7 @@ final class EngineCommand implements Callable<Integer>, Help.Judging {
     public Integer call() throws IOException {
         var line = spec.commandLine();
         var dossier = DossierRun.of(archive.open(), serial, line.getErr());
-        var stamp = ArchiveOption.stamp();
-        var provenance =
-                new Provenance(stamp.program(), stamp.time(), archive.folder().toString());
+        var provenance = archive.provenance();
         if (json) {
             line.getOut().println(DossierJson.of(dossier, provenance));
         } else {
