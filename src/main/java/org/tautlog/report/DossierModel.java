@@ -29,7 +29,8 @@ final class DossierModel {
         model.put("serial", dossier.serial());
         model.put("title", dossier.specification().name());
         model.put("version", dossier.specification().version());
-        model.put("span", span(dossier));
+        model.put(
+                "span", Times.span(dossier.first().orElse(null), dossier.last().orElse(null)));
         model.put("tightenings", Figures.count(dossier.tightenings().size(), "tightening", "tightenings"));
         model.put("positionCount", Figures.count(dossier.positions().size(), "bolt position", "bolt positions"));
         model.put("safety", SafetyNote.TEXT);
@@ -64,17 +65,6 @@ final class DossierModel {
         model.put("program", provenance.programVersion());
         model.put("written", Times.minutes(provenance.writtenAt()));
         return model;
-    }
-
-    private static String span(EngineDossier dossier) {
-        var first = dossier.first();
-        var last = dossier.last();
-        return first.isEmpty() || last.isEmpty()
-                ? "times not exported"
-                : Times.minutes(first.get()) + " to "
-                        + (first.get().toLocalDate().equals(last.get().toLocalDate())
-                                ? Times.clock(last.get())
-                                : Times.minutes(last.get()));
     }
 
     private static String load(EngineClampLoad load) {

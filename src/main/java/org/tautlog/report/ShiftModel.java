@@ -32,7 +32,7 @@ final class ShiftModel {
         model.put("title", specification.name());
         model.put("version", specification.version());
         model.put("specificationFile", provenance.specificationFile());
-        model.put("span", span(review));
+        model.put("span", Times.span(review.first(), review.last()));
         model.put("tightenings", review.counts().total());
         model.put("engines", review.engines());
         model.put("safety", SafetyNote.TEXT);
@@ -78,16 +78,6 @@ final class ShiftModel {
         model.put("program", provenance.programVersion());
         model.put("written", Times.minutes(provenance.writtenAt()));
         return model;
-    }
-
-    private static String span(ShiftReview review) {
-        var first = review.first();
-        var last = review.last();
-        if (first == null || last == null) {
-            return "times not exported";
-        }
-        boolean oneDay = first.toLocalDate().equals(last.toLocalDate());
-        return Times.minutes(first) + " to " + (oneDay ? Times.clock(last) : Times.minutes(last));
     }
 
     private static List<Map<String, Object>> actions(ShiftReview review) {

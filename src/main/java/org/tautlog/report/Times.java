@@ -3,6 +3,7 @@ package org.tautlog.report;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Times as they are written: the offset that the plant recorded is kept. */
 final class Times {
@@ -24,5 +25,14 @@ final class Times {
     /** For readers, where the date is known: hour and minute. */
     static String clock(OffsetDateTime time) {
         return CLOCK.format(time);
+    }
+
+    /** For readers: from when to when, the day once where it is the same. */
+    static String span(@Nullable OffsetDateTime first, @Nullable OffsetDateTime last) {
+        if (first == null || last == null) {
+            return "times not exported";
+        }
+        boolean oneDay = first.toLocalDate().equals(last.toLocalDate());
+        return minutes(first) + " to " + (oneDay ? clock(last) : minutes(last));
     }
 }
