@@ -34,21 +34,6 @@ public final class VerdictsCsv implements Closeable {
     }
 
     /**
-     * Writes a whole table.
-     *
-     * @param judgements one a row
-     * @param out where to; closed
-     * @throws IOException where it cannot be written
-     */
-    public static void write(List<Judgement> judgements, Appendable out) throws IOException {
-        try (var table = new VerdictsCsv(out)) {
-            for (var judgement : judgements) {
-                table.add(judgement);
-            }
-        }
-    }
-
-    /**
      * Adds one tightening.
      *
      * @param judgement the verdict on it

@@ -68,8 +68,11 @@ class ShiftPrintTest {
         var print = plain(text(print(review), 0));
         var json = new ObjectMapper().readTree(json(review));
         var table = new StringWriter();
-        VerdictsCsv.write(
-                MadeShift.shift(30).stream().map(MadeShift.Made::judgement).toList(), table);
+        try (var verdicts = new VerdictsCsv(table)) {
+            for (var made : MadeShift.shift(30)) {
+                verdicts.add(made.judgement());
+            }
+        }
         var rows = table.toString().lines().skip(1).toList();
         for (var verdict : Verdict.values()) {
             int count = review.counts().of(verdict);
