@@ -5,7 +5,7 @@ package org.tautlog.review.cause;
  *
  * <p>Sizes are one standard deviation of what the trade meets when the cause is there; shares of patterns say of a hundred
  * such troubles how many show on one spindle, with one lot, in one tightening. Common practice, no source: a tool's sensors
- * stay with their spindle, coating and strength come with the lot.
+ * stay with their spindle, coating and strength come with the lot. The standards that the checks name are cited from memory.
  */
 public enum Cause {
     /** Friction of thread and head, by lubricant or coating. */

@@ -17,7 +17,8 @@ import org.tautlog.spc.Reason;
  * interval  2.5 and 97.5 % of the thresholds so tuned on draws of as many traces, with replacement
  * </pre>
  *
- * <p>Source: percentile interval of the bootstrap (Efron and Tibshirani, An Introduction to the Bootstrap, 1993, chapter 13).
+ * <p>Source: percentile interval of the bootstrap (Efron and Tibshirani, An Introduction to the Bootstrap, 1993, chapter 13), from
+ * memory.
  */
 final class ErrorTable {
     static final int DRAWS = 2000;

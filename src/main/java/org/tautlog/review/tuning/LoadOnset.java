@@ -24,8 +24,9 @@ import org.tautlog.trace.MeasuredClampLoad.Point;
  * <p>The bolt must yield above 60 % of the highest load measured, which a steel bolt does well clear of its fracture.
  *
  * <p>Source: offset in analogy to the proof stress of the tensile test (ISO 6892-1:2019, Rp0.2), with a turn in place of a
- * strain; its usual size from the 0.0048 d non-proportional elongation of full-size fasteners (ISO 898-1:2013, Rpf). That a
- * turn takes its place is common practice, no source. The line: Theil (1950) and Sen (1968). The shares are ours.
+ * strain, from memory; its usual size from the 0.0048 d non-proportional elongation of full-size fasteners (Rpf: ISO 898-1:2009,
+ * table 3, read in a copy). That a turn takes its place is common practice, no source. The line: Theil (1950) and Sen (1968),
+ * from memory. The shares are ours.
  *
  * @param onsetDeg the onset, deg, on the axis of the recording; empty where there is none
  * @param uncertaintyDeg its standard uncertainty from the scatter of the loads, deg; 0 where there is none

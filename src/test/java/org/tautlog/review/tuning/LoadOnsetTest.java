@@ -24,7 +24,7 @@ class LoadOnsetTest {
         assertEquals(TraceUse.USED, onset.use());
     }
 
-    /** Source: ISO 898-1:2013, stress at 0.0048 d non-proportional elongation; M10 with a pitch of 1.5 mm. */
+    /** Source: ISO 898-1:2009, table 3, Rpf, read in a copy: stress at 0.0048 d non-proportional elongation; M10 with a pitch of 1.5 mm. */
     @Test
     void the_usual_offset_is_the_turn_of_the_stretch_at_which_full_size_fasteners_are_said_to_yield() {
         assertEquals(0.048 / 1.5 * 360, LoadOnset.usualOffsetDeg(FenwaterEngine.specification()), 1e-9);
