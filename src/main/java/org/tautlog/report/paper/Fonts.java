@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
@@ -21,17 +22,19 @@ final class Fonts {
     private static final int BOLD = 700;
     private static final String FOLDER = "/org/tautlog/report/fonts/";
 
+    private static final Face SANS = new Face(
+            PDDocument.class,
+            "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf",
+            "Liberation Sans",
+            NORMAL,
+            FontStyle.NORMAL);
+
     private static final List<Face> FACES = List.of(
             new Face(Fonts.class, FOLDER + "Caladea-Regular.ttf", "Caladea", NORMAL, FontStyle.NORMAL),
             new Face(Fonts.class, FOLDER + "Caladea-Bold.ttf", "Caladea", BOLD, FontStyle.NORMAL),
             new Face(Fonts.class, FOLDER + "Caladea-Italic.ttf", "Caladea", NORMAL, FontStyle.ITALIC),
             new Face(Fonts.class, FOLDER + "Caladea-BoldItalic.ttf", "Caladea", BOLD, FontStyle.ITALIC),
-            new Face(
-                    PDDocument.class,
-                    "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf",
-                    "Liberation Sans",
-                    NORMAL,
-                    FontStyle.NORMAL));
+            SANS);
 
     private record Face(Class<?> beside, String file, String family, int weight, FontStyle style) {
         InputStream open() {
@@ -58,6 +61,13 @@ final class Fonts {
             }
         }
         return new Glyphs(upright);
+    }
+
+    /** The upright face without serifs, to be closed once what uses it is saved. */
+    static TrueTypeFont sans() throws IOException {
+        try (var file = SANS.open()) {
+            return new TTFParser().parse(new RandomAccessReadBuffer(file));
+        }
     }
 
     private static CmapLookup lookup(Face face) {

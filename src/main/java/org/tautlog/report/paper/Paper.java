@@ -2,9 +2,6 @@ package org.tautlog.report.paper;
 
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer.SvgExternalResourceMode;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer.SvgScriptMode;
 import com.openhtmltopdf.util.XRLog;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -29,7 +26,7 @@ public final class Paper {
     public static void print(String page, Imprint imprint, OutputStream out) throws IOException {
         var document = PrintedPage.of(page, Fonts.glyphs());
         XRLog.setLoggingEnabled(false);
-        try (var drawer = new BatikSVGDrawer(SvgScriptMode.SECURE, SvgExternalResourceMode.SECURE)) {
+        try (var drawer = new DrawingsKeepText()) {
             var builder = new PdfRendererBuilder()
                     .withW3cDocument(document, null)
                     .useSVGDrawer(drawer)

@@ -47,6 +47,18 @@ class PaperTest {
     }
 
     @Test
+    void the_text_of_a_drawing_is_found_too_wherever_it_stands_and_however_it_is_turned() throws IOException {
+        var svg = "<svg xmlns='http://www.w3.org/2000/svg' width='200' height='200' viewBox='0 0 100 100'>"
+                + ("<text x='9' y='20'>torque, N·m</text>"
+                        + "<text x='90' y='40' text-anchor='end'>FW-000017</text>"
+                        + "<g transform='translate(5,90) rotate(-90)'><text>angle</text></g></svg>");
+        var text = text(svg).replaceAll("\\s", ""); // the stripper breaks what is turned into lines
+        for (var word : new String[] {"torque,N·m", "FW-000017", "angle"}) {
+            assertTrue(text.contains(word), word + " in " + text);
+        }
+    }
+
+    @Test
     void nothing_that_a_page_names_is_fetched(@TempDir Path folder) throws IOException {
         var secret = Files.writeString(folder.resolve("secret.svg"), drawing("<text y='9'>TOP-SECRET</text>"));
         var asked = new AtomicInteger();
