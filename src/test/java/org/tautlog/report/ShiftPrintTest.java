@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.tautlog.judge.Verdict;
+import org.tautlog.report.paper.PdfUa;
 import org.tautlog.review.ImportRecord;
 import org.tautlog.review.MadeShift;
 import org.tautlog.review.ShiftReview;
@@ -50,6 +51,13 @@ class ShiftPrintTest {
                 assertTrue(text.contains("Page " + page + " of " + pages), "number of page " + page);
             }
         }
+    }
+
+    @Test
+    void a_reader_who_listens_gets_all_of_it() throws IOException {
+        var out = new ByteArrayOutputStream();
+        ShiftPage.print(MadeShift.review(30, 12), PROVENANCE, EVIDENCE, out);
+        assertEquals(List.of(), PdfUa.broken(out.toByteArray()), "PDF/UA-1");
     }
 
     @Test

@@ -7,6 +7,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.GregorianCalendar;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.action.PDActionGoTo;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageDestination;
 
 /**
  * Prints a page as a PDF. The page is well-formed as XML and has its style inside; the style knows CSS 2.1 and the margins
@@ -40,8 +43,22 @@ public final class Paper {
             try (var renderer = builder.buildPdfRenderer()) {
                 renderer.createPDFWithoutClosing();
                 var pdf = renderer.getPdfDocument();
+                describeLinks(pdf);
                 sign(pdf, imprint);
                 pdf.save(out);
+            }
+        }
+    }
+
+    /** PDF/UA-1 asks of each link to say in words where it leads (ISO 14289-1, 7.18.5). */
+    private static void describeLinks(PDDocument pdf) throws IOException {
+        for (var page : pdf.getPages()) {
+            for (var mark : page.getAnnotations()) {
+                if (mark instanceof PDAnnotationLink link
+                        && link.getAction() instanceof PDActionGoTo action
+                        && action.getDestination() instanceof PDPageDestination place) {
+                    link.setContents("To page " + (place.retrievePageNumber() + 1));
+                }
             }
         }
     }

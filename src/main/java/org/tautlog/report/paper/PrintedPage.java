@@ -22,6 +22,8 @@ final class PrintedPage {
     private static final List<String> COLOURED = List.of("style", "fill", "stroke");
     private static final Pattern LENGTH = Pattern.compile("\\d+(\\.\\d+)?");
     private static final double PIXELS_PER_MM = 5;
+    private static final String IN_ROW = "in-row";
+    private static final String BLOCK = "div";
     private static final String DESCRIPTION = "aria-label";
 
     private PrintedPage() {}
@@ -63,6 +65,9 @@ final class PrintedPage {
         for (var child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
             children.add(child);
         }
+        if (hasClass(element, IN_ROW)) {
+            loosen(element, children);
+        }
         for (var child : children) {
             if (child instanceof Element inner) {
                 ready(inner, glyphs, drawing);
@@ -70,6 +75,21 @@ final class PrintedPage {
                 text.setData(glyphs.printable(text.getData()));
             }
         }
+    }
+
+    /** The library leaves the items of a list out of the tree of tags where they stand in a row: they become blocks. */
+    private static void loosen(Element list, List<Node> items) {
+        var document = list.getOwnerDocument();
+        for (var item : items) {
+            if (item instanceof Element element && "li".equals(element.getLocalName())) {
+                document.renameNode(element, element.getNamespaceURI(), BLOCK);
+            }
+        }
+        document.renameNode(list, list.getNamespaceURI(), BLOCK);
+    }
+
+    private static boolean hasClass(Element element, String name) {
+        return List.of(element.getAttribute("class").split(" ", -1)).contains(name);
     }
 
     /** A drawing is made in pixels of its own page; on paper five of them are a millimetre. */

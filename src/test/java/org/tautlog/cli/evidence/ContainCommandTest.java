@@ -18,6 +18,7 @@ import org.tautlog.archive.Archive;
 import org.tautlog.cli.ArchivedShift;
 import org.tautlog.cli.CommandLineRun;
 import org.tautlog.cli.MadeLogs;
+import org.tautlog.report.paper.PdfUa;
 
 class ContainCommandTest {
     @TempDir
@@ -63,6 +64,7 @@ class ContainCommandTest {
         assertEquals(3, json.get("engines").size());
         assertEquals(7, json.at("/brackets/0/clockMarginMinutes").intValue());
         assertTrue(json.at("/brackets/0/lastGood").isNull(), "an open end");
+        assertEquals(List.of(), PdfUa.broken(Files.readAllBytes(reports.resolve("containment.pdf"))));
         try (var pdf = Loader.loadPDF(reports.resolve("containment.pdf").toFile())) {
             var print = new PDFTextStripper().getText(pdf);
             for (var text : List.of(page, list, print)) {

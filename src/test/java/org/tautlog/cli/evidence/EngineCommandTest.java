@@ -22,6 +22,7 @@ import org.tautlog.archive.Archive;
 import org.tautlog.cli.ArchivedShift;
 import org.tautlog.cli.CommandLineRun;
 import org.tautlog.cli.MadeLogs;
+import org.tautlog.report.paper.PdfUa;
 
 class EngineCommandTest {
     @TempDir
@@ -140,6 +141,7 @@ class EngineCommandTest {
         var json = new ObjectMapper().readTree(Files.readString(beside.resolve("engine-FW-000002.json")));
         var html = Files.readString(beside.resolve("engine-FW-000002.html"));
         var table = beside.resolve("engine-FW-000002.csv");
+        assertEquals(List.of(), PdfUa.broken(Files.readAllBytes(beside.resolve("engine-FW-000002.pdf"))));
         var print = print(beside.resolve("engine-FW-000002.pdf"));
         var hash = Archive.sha256(table);
         assertTrue(html.contains(hash) && print.contains("engine-FW-000002.csv, sha-256 " + hash), "evidence " + hash);

@@ -14,6 +14,7 @@ import java.net.InetSocketAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -111,6 +112,16 @@ class PaperTest {
             assertEquals(4, fonts, "upright, bold, italic, and one for the triangle");
             assertEquals("tautlog 0.1.0", pdf.getDocumentInformation().getProducer());
         }
+    }
+
+    @Test
+    void tags_links_and_lists_are_as_pdf_ua_asks() throws IOException {
+        var body =
+                "<h1>A</h1><p><a href='#end'>to the end</a></p><ul class='in-row'><li>18 <b>hold</b></li><li>2</li></ul>"
+                        + "<p id='end'>end</p>";
+        assertEquals(List.of(), PdfUa.broken(bytes(page(body))));
+        assertFalse(PdfUa.broken(bytes(page("<ul><li style='display: inline-block'>out of the tree</li></ul>")))
+                .isEmpty());
     }
 
     @Test
