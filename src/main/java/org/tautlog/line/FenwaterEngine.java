@@ -19,6 +19,7 @@ import org.tautlog.joint.study.Factor;
 import org.tautlog.joint.study.Spread;
 import org.tautlog.joint.warmup.Temperatures;
 import org.tautlog.joint.window.Band;
+import org.tautlog.joint.window.BoltPlace;
 import org.tautlog.joint.window.FaultRule;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.joint.window.OnsetLimits;
@@ -59,6 +60,17 @@ public final class FenwaterEngine {
     private static final LayerMaterial STEEL = new LayerMaterial("hardened steel", STEEL_MPA, 11.5e-6);
     private static final LayerMaterial ALUMINIUM = new LayerMaterial("cast aluminium", 72_000, 23e-6);
     private static final double COLUMN_MM2 = 900;
+
+    /** Four bulkheads 84 mm apart, a bolt on either side of the bores; the four of each station lie crosswise. */
+    private static final List<BoltPlace> PLACES = List.of(
+            new BoltPlace("1", 24, 118),
+            new BoltPlace("2", 108, 22),
+            new BoltPlace("3", 192, 118),
+            new BoltPlace("4", 276, 22),
+            new BoltPlace("5", 24, 22),
+            new BoltPlace("6", 108, 118),
+            new BoltPlace("7", 192, 22),
+            new BoltPlace("8", 276, 118));
 
     private FenwaterEngine() {}
 
@@ -107,13 +119,14 @@ public final class FenwaterEngine {
                 new OnsetLimits(
                         new Band(270.0, Double.POSITIVE_INFINITY), new Band(330.0, Double.POSITIVE_INFINITY), 0.15));
         return new JointSpecification(
-                        "Fenwater through-bolt M10", "3", METHOD, window, ReadingRule.withDefaults(), Map.of())
+                        "Fenwater through-bolt M10", "4", METHOD, window, ReadingRule.withDefaults(), Map.of())
                 .withFaults(
                         new FaultRule(new Band(1150, 1300), 30, 0.35, 60, 0.10, 0.10, 5, 5, 8, 0.07, 0.60, 0.06, 8, 20))
                 .withStatedJoint(statedJoint())
                 .withBoltPositions(IntStream.rangeClosed(1, BOLTS)
                         .mapToObj(Integer::toString)
-                        .toList());
+                        .toList())
+                .withBoltPlaces(PLACES);
     }
 
     /** What the works know of their joint: lot means and spreads, and coolant near 100 deg C after a start at 20. */

@@ -128,7 +128,8 @@ class WindowPageTest {
                 from.faults(),
                 from.consequences(),
                 from.statedJointOrNull(),
-                from.boltPositions());
+                from.boltPositions(),
+                from.boltPlaces());
         var page = page(new WindowReview(
                 evil, REVIEW.study(), REVIEW.result(), REVIEW.envelope(), REVIEW.given(), REVIEW.proposed(), null));
         assertFalse(page.contains("<img"), "markup from a specification");

@@ -23,6 +23,11 @@ import org.tomlj.Toml;
  * version = "3"
  * bolt-positions = ["1", "2", "3", "4"]        # optional: without it no engine can be told to lack one
  *
+ * [[position]]                                 # optional: where each bolt position lies on the head, all or none
+ * bolt = "1"
+ * x    = { value = 24.0, unit = "mm" }         # from a datum of the plant's choice: x to the right, y up
+ * y    = { value = 118.0, unit = "mm" }
+ *
  * [method]                                     # what the tool aims at
  * snug-torque = { target = 20.0, unit = "N·m" }
  * turn        = { target = 360.0, unit = "deg" }
@@ -167,6 +172,7 @@ public final class SpecificationFile {
                             .map(SpecificationFile::quoted)
                             .collect(Collectors.joining(", ", "[", "]")));
         }
+        PlaceSection.write(text, specification.boltPlaces());
         WindowSection.write(text, specification.method(), specification.window());
         RuleSection.write(text, specification.reading());
         RuleSection.write(text, specification.faults());
@@ -183,6 +189,7 @@ public final class SpecificationFile {
         var faults = root.optionalSection("faults").flatMap(RuleSection::readFaults);
         var consequences = root.optionalSection("findings").flatMap(FindingsSection::read);
         var joint = JointSections.read(root);
+        var places = PlaceSection.read(root, title.map(Title::boltPositions).orElse(List.of()));
         return root.build(() -> new JointSpecification(
                 title.orElseThrow().name(),
                 title.orElseThrow().version(),
@@ -192,7 +199,8 @@ public final class SpecificationFile {
                 faults.orElseGet(FaultRule::withDefaults),
                 consequences.orElseGet(Map::of),
                 joint.get(),
-                title.orElseThrow().boltPositions()));
+                title.orElseThrow().boltPositions(),
+                places));
     }
 
     static String quoted(String text) {

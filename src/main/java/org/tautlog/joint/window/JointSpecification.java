@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param consequences what findings mean where that differs from {@link FindingCode#usual()}
  * @param statedJointOrNull bolt, layers and tolerances; null where the specification states none
  * @param boltPositions the bolt positions that an engine has, each once and named; empty where they are not stated
+ * @param boltPlaces where each of these positions lies on the head; empty where that is not stated
  */
 public record JointSpecification(
         String name,
@@ -30,7 +31,8 @@ public record JointSpecification(
         FaultRule faults,
         Map<FindingCode, Consequence> consequences,
         @Nullable StatedJoint statedJointOrNull,
-        List<String> boltPositions) {
+        List<String> boltPositions,
+        List<BoltPlace> boltPlaces) {
     public JointSpecification {
         if (name.isBlank() || version.isBlank()) {
             throw new IllegalArgumentException(
@@ -46,6 +48,12 @@ public record JointSpecification(
                 || Set.copyOf(boltPositions).size() < boltPositions.size()) {
             throw new IllegalArgumentException("boltPositions are '" + String.join("', '", boltPositions)
                     + "'; each has a name without blanks around it and stands once");
+        }
+        boltPlaces = List.copyOf(boltPlaces);
+        var placed = boltPlaces.stream().map(BoltPlace::bolt).sorted().toList();
+        if (!placed.isEmpty() && !placed.equals(boltPositions.stream().sorted().toList())) {
+            throw new IllegalArgumentException("boltPlaces are of '" + String.join("', '", placed)
+                    + "'; either each bolt position has one place or none has");
         }
     }
 
@@ -68,7 +76,7 @@ public record JointSpecification(
             ReadingRule reading,
             FaultRule faults,
             Map<FindingCode, Consequence> consequences) {
-        this(name, version, method, window, reading, faults, consequences, null, List.of());
+        this(name, version, method, window, reading, faults, consequences, null, List.of(), List.of());
     }
 
     /**
@@ -117,7 +125,7 @@ public record JointSpecification(
         merged.putAll(consequences);
         merged.putAll(others);
         return new JointSpecification(
-                name, version, method, window, reading, faults, merged, statedJointOrNull, boltPositions);
+                name, version, method, window, reading, faults, merged, statedJointOrNull, boltPositions, boltPlaces);
     }
 
     /**
@@ -128,7 +136,16 @@ public record JointSpecification(
      */
     public JointSpecification withFaults(FaultRule others) {
         return new JointSpecification(
-                name, version, method, window, reading, others, consequences, statedJointOrNull, boltPositions);
+                name,
+                version,
+                method,
+                window,
+                reading,
+                others,
+                consequences,
+                statedJointOrNull,
+                boltPositions,
+                boltPlaces);
     }
 
     /**
@@ -139,18 +156,29 @@ public record JointSpecification(
      */
     public JointSpecification withStatedJoint(StatedJoint other) {
         return new JointSpecification(
-                name, version, method, window, reading, faults, consequences, other, boltPositions);
+                name, version, method, window, reading, faults, consequences, other, boltPositions, boltPlaces);
     }
 
     /**
-     * The same specification for an engine whose bolt positions are stated.
+     * The same specification for an engine whose bolt positions are stated, without their places.
      *
      * @param others the bolt positions, each once and named; empty where they are not stated
      * @return the changed specification
      */
     public JointSpecification withBoltPositions(List<String> others) {
         return new JointSpecification(
-                name, version, method, window, reading, faults, consequences, statedJointOrNull, others);
+                name, version, method, window, reading, faults, consequences, statedJointOrNull, others, List.of());
+    }
+
+    /**
+     * The same specification for an engine whose bolt positions have places.
+     *
+     * @param others one place for each bolt position; empty where they are not stated
+     * @return the changed specification
+     */
+    public JointSpecification withBoltPlaces(List<BoltPlace> others) {
+        return new JointSpecification(
+                name, version, method, window, reading, faults, consequences, statedJointOrNull, boltPositions, others);
     }
 
     /**
@@ -162,6 +190,15 @@ public record JointSpecification(
      */
     public JointSpecification withWindow(String otherVersion, Window other) {
         return new JointSpecification(
-                name, otherVersion, method, other, reading, faults, consequences, statedJointOrNull, boltPositions);
+                name,
+                otherVersion,
+                method,
+                other,
+                reading,
+                faults,
+                consequences,
+                statedJointOrNull,
+                boltPositions,
+                boltPlaces);
     }
 }

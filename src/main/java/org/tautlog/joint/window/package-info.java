@@ -5,7 +5,7 @@
  * {@link org.tautlog.joint.window.TighteningMethod}, {@link org.tautlog.joint.window.Window},
  * {@link org.tautlog.joint.window.OnsetLimits}, {@link org.tautlog.joint.window.ReadingRule},
  * {@link org.tautlog.joint.window.FaultRule}, {@link org.tautlog.joint.window.FindingCode}, {@link org.tautlog.joint.window.Consequence},
- * {@link org.tautlog.joint.window.Band}; then what
+ * {@link org.tautlog.joint.window.Band}, {@link org.tautlog.joint.window.BoltPlace}; then what
  * the specification says of the joint itself, {@link org.tautlog.joint.window.StatedJoint} and
  * {@link org.tautlog.joint.window.StatedWarmUp}, and the way from there to a window,
  * {@link org.tautlog.joint.window.WindowStudy}, and {@link org.tautlog.joint.window.GivenNumbers}, which says whether the

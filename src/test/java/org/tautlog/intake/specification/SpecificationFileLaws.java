@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -12,6 +13,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.tautlog.joint.window.Band;
+import org.tautlog.joint.window.BoltPlace;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FaultRule;
 import org.tautlog.joint.window.FindingCode;
@@ -44,6 +46,12 @@ class SpecificationFileLaws {
         SpecificationFile.read(text.substring(0, cut) + put + text.substring(cut + 1), "joint.toml");
     }
 
+    private static List<BoltPlace> inARow(List<String> bolts) {
+        return IntStream.range(0, bolts.size())
+                .mapToObj(i -> new BoltPlace(bolts.get(i), 80.5 * i, -22))
+                .toList();
+    }
+
     @Provide
     Arbitrary<Double> places() {
         return Arbitraries.doubles().between(0, 0.99);
@@ -74,8 +82,10 @@ class SpecificationFileLaws {
                         consequences,
                         StatedJoints.any().injectNull(0.3))
                 .as((name, version, method, window, reading, fault, consequence, joint) -> new JointSpecification(
-                        name, version, method, window, reading, fault, consequence, joint, List.of()));
-        return Combinators.combine(unstated, positions).as(JointSpecification::withBoltPositions);
+                        name, version, method, window, reading, fault, consequence, joint, List.of(), List.of()));
+        return Combinators.combine(unstated, positions, Arbitraries.of(true, false))
+                .as((specification, bolts, placed) ->
+                        specification.withBoltPositions(bolts).withBoltPlaces(placed ? inARow(bolts) : List.of()));
     }
 
     /** A text file holds no lone half of a surrogate pair. */

@@ -78,7 +78,7 @@ class SpecificationFileTest {
             version = "3"~ver = "3"~UNKNOWN_KEY~3:1~(specification.ver): 'ver' is not a key of specification; expected one of name, version, bolt-positions
             version = "3"~~MISSING_KEY~1:1~(specification.version): 'version' is missing in specification; add it
             version = "3"~version = 3~BAD_VALUE~3:1~(specification.version): version is of the wrong kind; expected a text in quotes
-            [findings]~[finding]~UNKNOWN_KEY~21:1~(finding): 'finding' is not a key of this file; expected one of specification, method, window, reading, faults, findings, bolt, layer, friction, drive, warm-up, tolerance; did you mean 'findings'?
+            [findings]~[finding]~UNKNOWN_KEY~21:1~(finding): 'finding' is not a key of this file; expected one of specification, method, window, reading, faults, findings, bolt, layer, friction, drive, warm-up, tolerance, position; did you mean 'findings'?
             soft-seating~soft-seeting~BAD_VALUE~22:1~did you mean 'soft-seating'?
             low = 355, high = 366~low = 366, high = 355~LIMITS_UPSIDE_DOWN~9:10~(window.turn.low): limits of turn are upside down: low is 366.0, high is 355.0; expected low not above high; exchange them
             low = 355, high = 366~lov = 355~UNKNOWN_KEY~9:10~did you mean 'low'?

@@ -67,6 +67,24 @@ class JointSpecificationTest {
     }
 
     @Test
+    void each_bolt_position_has_one_place_or_none_has() {
+        var two = SPECIFICATION.withBoltPositions(List.of("1", "2"));
+        var first = new BoltPlace("1", 0, 0);
+        var second = new BoltPlace("2", 30, 40);
+        assertEquals(50, first.distanceMm(second));
+        assertEquals(
+                List.of(second, first),
+                two.withBoltPlaces(List.of(second, first))
+                        .withFaults(two.faults())
+                        .boltPlaces());
+        assertThrows(IllegalArgumentException.class, () -> two.withBoltPlaces(List.of(first)));
+        assertThrows(IllegalArgumentException.class, () -> two.withBoltPlaces(List.of(first, first)));
+        assertThrows(
+                IllegalArgumentException.class, () -> two.withBoltPlaces(List.of(first, new BoltPlace("3", 1, 1))));
+        assertThrows(IllegalArgumentException.class, () -> new BoltPlace("1", Double.NaN, 0));
+    }
+
+    @Test
     void the_three_gradient_ratios_keep_their_order() {
         assertThrows(IllegalArgumentException.class, () -> new ReadingRule(15, 0.5, 0.4, 0.33, 2, 10));
         assertThrows(IllegalArgumentException.class, () -> new ReadingRule(15, 0.5, 0.67, 0.6, 2, 10));
