@@ -40,6 +40,8 @@ class EngineCommandTest {
         assertTrue(page.contains("Is this engine sound?"), "the reader's question");
         assertTrue(page.contains("Estimated, never measured."), "the limit of the method");
         assertTrue(page.indexOf("<article id=\"t8\"") > 0, "a trace for each bolt");
+        assertTrue(page.contains("The head from above, to scale"), "places are stated");
+        assertTrue(page.contains("Plan of the head. bolt 1 at 24, 118 mm: conforming, "), "in words as well");
     }
 
     @Test
@@ -57,6 +59,9 @@ class EngineCommandTest {
                 run.out().matches("(?s).*No recording of (Bolt \\d, ){3}Bolt \\d, which the specification states.*"),
                 run.out());
         var rows = Files.readAllLines(folder.resolve("reports/engine-FW-000001.csv"));
+        var page = Files.readString(folder.resolve("reports/engine-FW-000001.html"));
+        assertTrue(page.contains("bolt 5 at 24, 22 mm: no recording;"), "drawn where it should be");
+        assertEquals(4, page.split("stroke-dasharray=\"3 3\"", -1).length - 1, "four dashed circles");
         assertEquals(9, rows.size(), "the header, four bolts and the four that have no recording");
         assertEquals(4, rows.stream().filter(row -> row.endsWith(",conforming")).count(), rows.toString());
         assertEquals(
@@ -70,6 +75,9 @@ class EngineCommandTest {
         assertEquals(0, run.exitCode(), run.toString());
         var unknown = json(run).get("unknown").toString();
         assertTrue(unknown.contains("How many bolt positions it has: the specification does not state them"), unknown);
+        CommandLineRun.of("engine", "FW-000001", "--archive", archive, "--out", out(), "--no-pdf");
+        var page = Files.readString(folder.resolve("reports/engine-FW-000001.html"));
+        assertTrue(page.contains("does not state where they lie, so this is their order and not their place."));
     }
 
     @Test
