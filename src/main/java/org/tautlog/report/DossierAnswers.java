@@ -8,12 +8,14 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.archive.ledger.DecisionAction;
+import org.tautlog.joint.window.FindingCode;
 import org.tautlog.problem.Problem;
 import org.tautlog.review.evidence.BoltPosition;
 import org.tautlog.review.evidence.EngineDossier;
 import org.tautlog.review.evidence.EngineTightening;
 import org.tautlog.review.evidence.PositionStanding;
 import org.tautlog.review.evidence.Repeat;
+import org.tautlog.review.evidence.Said;
 import org.tautlog.review.evidence.SameCause;
 import org.tautlog.review.shape.Departure;
 import org.tautlog.trace.TraceIdentity;
@@ -102,12 +104,26 @@ public final class DossierAnswers {
     private static Optional<String> outrun(BoltPosition position) {
         return position.outrun()
                 .filter(decision -> position.standing() != PositionStanding.CONFORMING)
-                .flatMap(decision -> position.last()
-                        .map(last -> name(position) + ": attempt "
-                                + last.judgement().identity().attempt()
-                                + " came into the archive after the decision to "
-                                + decision.decision().action().word() + " of " + Times.minutes(decision.time())
-                                + ", which does not cover it."));
+                .flatMap(decision ->
+                        position.last().map(last -> name(position) + ": attempt " + uncovered(last, decision)));
+    }
+
+    private static String uncovered(EngineTightening last, KeptDecision decision) {
+        var attempt = last.judgement().identity().attempt();
+        var words = "the decision to " + decision.decision().action().word() + " of " + Times.minutes(decision.time());
+        return last.knownAt(decision.entry())
+                .map(seen -> attempt + " is judged worse since " + words + ": then " + judged(seen) + ", now "
+                        + judged(last.standing()) + ". It does not cover that; a person must decide anew.")
+                .orElse(attempt + " came into the archive after " + words + ", which does not cover it.");
+    }
+
+    private static String judged(Said said) {
+        return said.verdict().word() + " by version " + said.version()
+                + said.findings().stream()
+                        .sorted()
+                        .map(FindingCode::title)
+                        .collect(Collectors.collectingAndThen(
+                                Collectors.joining(", "), titles -> titles.isEmpty() ? "" : " (" + titles + ')'));
     }
 
     /** A curve that leaves its peers' envelope asks for a look, whatever its verdict. */

@@ -187,7 +187,7 @@ final class DossierModel {
 
     private static Map<String, Object> source(EngineTightening one) {
         var judgement = one.judgement();
-        var last = one.said().get(one.said().size() - 1);
+        var last = one.standing();
         return Map.of(
                 "bolt", judgement.identity().bolt(),
                 "attempt", judgement.identity().attempt(),

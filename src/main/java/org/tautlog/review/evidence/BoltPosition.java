@@ -14,7 +14,8 @@ import org.tautlog.archive.KeptDecision;
  * @param attempts every recording of it, first attempt first; empty where other engines have it and this one does not
  * @param repeats what each further attempt asks for
  * @param standing how the position stands
- * @param outrunOrNull an acceptance or release that does not cover the last attempt, which came after it; null where none
+ * @param outrunOrNull an acceptance or release that does not cover the last attempt, which came, or was judged worse,
+ *     after it; null where none
  */
 public record BoltPosition(
         String station,
@@ -40,7 +41,7 @@ public record BoltPosition(
         return attempts.isEmpty() ? Optional.empty() : Optional.of(attempts.get(attempts.size() - 1));
     }
 
-    /** {@return an acceptance or release that the last attempt came after; empty where there is none} */
+    /** {@return an acceptance or release that does not cover the last attempt as it is judged now; empty where there is none} */
     public Optional<KeptDecision> outrun() {
         return Optional.ofNullable(outrunOrNull);
     }

@@ -31,6 +31,14 @@ final class DecisionReach {
                         || one.decision().action() == DecisionAction.RELEASE);
     }
 
+    /** Whether a person saw the attempt as it is judged now, or judged worse: nobody accepts what came to light later. */
+    static boolean covers(KeptDecision decision, EngineTightening attempt) {
+        return wasKnown(attempt, decision)
+                && attempt.knownAt(decision.entry())
+                        .filter(seen -> !attempt.standing().isWorseThan(seen))
+                        .isPresent();
+    }
+
     /** Nobody accepts what was not there to be seen. */
     static boolean wasKnown(EngineTightening attempt, KeptDecision decision) {
         return attempt.importEntry() < decision.entry();

@@ -18,7 +18,9 @@ import org.tautlog.archive.JudgementFilter;
 import org.tautlog.archive.SpecificationUsed;
 import org.tautlog.archive.table.Kept;
 import org.tautlog.archive.table.KeptJudgement;
+import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
@@ -128,7 +130,7 @@ public final class DossierReader {
             rank += listed == null ? 0 : 1;
             places.computeIfAbsent(Place.of(judgement.identity()), place -> new ArrayList<>())
                     .add(new EngineTightening(
-                            judgement, importEntry(judgement, kept, entries), said(judgement, kept), listed));
+                            judgement, importEntry(judgement, kept, entries), said(judgement, kept, entries), listed));
         }
         addStated(specification.boltPositions(), places);
         return places;
@@ -167,7 +169,7 @@ public final class DossierReader {
                 .orElse(EngineTightening.NOT_ENTERED);
     }
 
-    private List<Said> said(Judgement judgement, List<Kept<KeptJudgement>> kept) {
+    private List<Said> said(Judgement judgement, List<Kept<KeptJudgement>> kept, Map<String, Integer> entries) {
         return everyJudgement(judgement, kept)
                 .sorted(StandingJudgements.order(used))
                 .map(one -> new Said(
@@ -176,6 +178,11 @@ public final class DossierReader {
                         one.value().specificationSha256(),
                         one.value().program(),
                         one.value().judgement().verdict(),
+                        one.value().judgement().findings().stream()
+                                .filter(finding -> finding.severity() != Consequence.NOTE)
+                                .map(Finding::code)
+                                .collect(Collectors.toSet()),
+                        entries.getOrDefault(one.batch(), EngineTightening.NOT_ENTERED),
                         one.sha256()))
                 .toList();
     }

@@ -43,6 +43,21 @@ public record EngineTightening(
         return judgement.signature().onset().endState() == EndState.ELASTIC;
     }
 
+    /** {@return the judgement that stands, with what proves it} */
+    public Said standing() {
+        return said.get(said.size() - 1);
+    }
+
+    /**
+     * What a person had before them who decided: the judgement that stood then.
+     *
+     * @param entry number of the decision's entry in the ledger
+     * @return the judgement; empty where none was there yet
+     */
+    public Optional<Said> knownAt(int entry) {
+        return said.stream().filter(one -> one.entry() < entry).reduce((earlier, later) -> later);
+    }
+
     /** {@return whether specifications that judged it disagree} */
     public boolean disagreed() {
         return said.stream().map(Said::verdict).distinct().count() > 1;

@@ -19,7 +19,7 @@ final class PositionRule {
         var acceptance = DecisionReach.acceptance(bolt, decisions).orElse(null);
         boolean accepted = acceptance != null
                 && !attempts.isEmpty()
-                && DecisionReach.wasKnown(attempts.get(attempts.size() - 1), acceptance);
+                && DecisionReach.covers(acceptance, attempts.get(attempts.size() - 1));
         return new BoltPosition(
                 station,
                 bolt,

@@ -5,12 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.archive.ledger.Decision;
 import org.tautlog.archive.ledger.DecisionAction;
+import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Verdict;
 import org.tautlog.signature.EndState;
 
@@ -70,6 +73,41 @@ class PositionRuleTest {
             assertEquals(accept.get(0), outrun.outrun().orElseThrow());
             assertEquals(Soundness.NOT_SOUND, Soundness.of(List.of(outrun), accept));
         }
+    }
+
+    /** A person accepts what lies before them: common practice, no source. */
+    @Test
+    void an_acceptance_does_not_cover_what_a_later_version_judges_worse() {
+        var review = said("3", Verdict.REVIEW, 1, FindingCode.SOFT_SEATING);
+        var accept = List.of(decision(2, BOLT, DecisionAction.ACCEPT, AFTER));
+        assertEquals(PositionStanding.DECIDED, rejudged(review, accept).standing());
+        var worse = said("4", Verdict.NONCONFORMING, 3, FindingCode.SOFT_SEATING);
+        var position = rejudged(worse, accept, review);
+        assertEquals(PositionStanding.NONCONFORMING, position.standing());
+        assertEquals(accept.get(0), position.outrun().orElseThrow());
+        assertEquals(review, position.last().orElseThrow().knownAt(2).orElseThrow());
+        var anew = List.of(accept.get(0), decision(4, BOLT, DecisionAction.ACCEPT, AFTER));
+        assertEquals(PositionStanding.DECIDED, rejudged(worse, anew, review).standing());
+    }
+
+    @Test
+    void a_finding_that_was_not_there_needs_a_new_decision_and_one_less_does_not() {
+        var both = said("4", Verdict.REVIEW, 3, FindingCode.SOFT_SEATING, FindingCode.STICK_SLIP);
+        var one = said("3", Verdict.REVIEW, 1, FindingCode.SOFT_SEATING);
+        var accept = List.of(decision(2, BOLT, DecisionAction.ACCEPT, AFTER));
+        assertEquals(PositionStanding.REVIEW, rejudged(both, accept, one).standing());
+        var fewer = said("4", Verdict.REVIEW, 3, FindingCode.SOFT_SEATING);
+        var more = said("3", Verdict.REVIEW, 1, FindingCode.SOFT_SEATING, FindingCode.STICK_SLIP);
+        assertEquals(PositionStanding.DECIDED, rejudged(fewer, accept, more).standing());
+        var grave = said("3", Verdict.NONCONFORMING, 1, FindingCode.SOFT_SEATING);
+        assertEquals(PositionStanding.DECIDED, rejudged(fewer, accept, grave).standing());
+    }
+
+    private static BoltPosition rejudged(Said standing, List<KeptDecision> decisions, Said... before) {
+        var said = new ArrayList<>(List.of(before));
+        said.add(standing);
+        var judgement = EvidenceMade.judgement(1, BOLT, 1, standing.verdict(), EndState.ELASTIC);
+        return of(List.of(new EngineTightening(judgement, 1, said, null)), decisions);
     }
 
     @Test
@@ -162,11 +200,15 @@ class PositionRuleTest {
         return new Decision("FW-01", bolt, action, "A. Reviewer", "a reason");
     }
 
+    private static Said said(String version, Verdict verdict, int entry, FindingCode... found) {
+        return new Said("joint", version, "", "1", verdict, Set.of(found), entry, "");
+    }
+
     private static EngineTightening tightening(int attempt, Verdict verdict, EndState state, int importEntry) {
         return new EngineTightening(
                 EvidenceMade.judgement(1, BOLT, attempt, verdict, state),
                 importEntry,
-                List.of(new Said("joint", "3", "", "1", verdict, "")),
+                List.of(said("3", verdict, importEntry)),
                 null);
     }
 }
