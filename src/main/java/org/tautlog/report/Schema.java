@@ -21,6 +21,8 @@ public enum Schema {
     /** What {@link TuningJson} writes. */
     TUNING;
 
+    private static final String REFERENCE = "\"$ref\": \"urn:tautlog:judgement:1\"";
+
     /**
      * A schema by its word.
      *
@@ -36,8 +38,20 @@ public enum Schema {
         return Word.of(this);
     }
 
-    /** {@return the text of the schema} */
+    /** {@return the text of the schema; it holds every other schema that it refers to, so that it can be used alone} */
     public String text() {
+        var text = kept();
+        return text.contains(REFERENCE) ? bundled(text, JUDGEMENT.kept()) : text;
+    }
+
+    /** Draft 2020-12 lets a schema with an identity of its own stand among the definitions of another. */
+    private static String bundled(String text, String other) {
+        int end = text.lastIndexOf('}');
+        return text.substring(0, end).stripTrailing() + ",\n  \"$defs\": {\n    \"judgement\": "
+                + other.strip().replace("\n", "\n    ") + "\n  }\n}\n";
+    }
+
+    private String kept() {
         var file = "schema/" + word() + ".schema.json";
         try (var stream = Schema.class.getResourceAsStream(file)) {
             if (stream == null) {

@@ -16,7 +16,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -135,6 +134,21 @@ class SchemaTest {
     }
 
     @Test
+    void a_judgement_within_a_dossier_or_a_containment_is_looked_into() throws IOException {
+        var archive = ArchivedShift.of(folder, MadeLogs.mixed(folder.resolve("logs")));
+        var dossier = CommandLineRun.of("engine", "FW-000002", "--archive", archive, "--json")
+                .out();
+        var contained = CommandLineRun.of("contain", "--lot", "A17", "--archive", archive, "--json")
+                .out();
+        for (var report :
+                Map.of(Schema.ENGINE, dossier, Schema.CONTAINMENT, contained).entrySet()) {
+            var wrong = report.getValue().replace("\"findings\":", "\"found\":");
+            assertFalse(
+                    problems(report.getKey(), wrong).isEmpty(), report.getKey().word());
+        }
+    }
+
+    @Test
     void words_in_the_schemas_are_those_of_the_program() throws IOException {
         assertEquals(words(Soundness.values()), words(Schema.ENGINE, "/properties/soundness/enum"));
         assertEquals(
@@ -186,17 +200,11 @@ class SchemaTest {
                 .toList();
     }
 
-    /** The schema as published allows keys to come; here each that is written must be described. */
+    /** As published a schema allows keys to come; here each that is written must be described. It stands alone. */
     private static JsonSchema closed(Schema schema) throws IOException {
-        Map<String, String> texts = new HashMap<>();
-        for (var one : Schema.values()) {
-            var text = JSON.readTree(one.text());
-            close(text);
-            texts.put(text.get("$id").textValue(), text.toString());
-        }
-        var factory = JsonSchemaFactory.getInstance(
-                VersionFlag.V202012, builder -> builder.schemaLoaders(loaders -> loaders.schemas(texts)));
-        return factory.getSchema(texts.get("urn:tautlog:" + schema.word() + ":1"), InputFormat.JSON);
+        var text = JSON.readTree(schema.text());
+        close(text);
+        return JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(text.toString(), InputFormat.JSON);
     }
 
     private static void close(JsonNode node) {
