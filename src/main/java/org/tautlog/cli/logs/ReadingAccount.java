@@ -1,6 +1,7 @@
 package org.tautlog.cli.logs;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import org.tautlog.review.ImportRecord;
 /** Tells what was rejected and what was taken for granted while logs were read; silent where there is nothing to tell. */
 public final class ReadingAccount {
     private static final int MOST_SENTENCES = 20;
+    private static final int WIDTH = 100;
 
     private ReadingAccount() {}
 
@@ -36,9 +38,10 @@ public final class ReadingAccount {
         }
         if (!summary.assumptions().isEmpty()) {
             err.println("taken for granted; where it is wrong, say so in a layout.toml beside the logs:");
-            byFile(summary.assumptions())
-                    .forEach((file, what) ->
-                            err.println("  " + Terminal.harmless(file + ": " + String.join("; ", what))));
+            byFile(summary.assumptions()).forEach((file, what) -> {
+                err.println("  " + Terminal.harmless(file) + ':');
+                wrapped(what).forEach(line -> err.println("    " + Terminal.harmless(line)));
+            });
         }
         err.flush();
     }
@@ -65,6 +68,21 @@ public final class ReadingAccount {
                         assumption -> assumption.where().file(),
                         LinkedHashMap::new,
                         Collectors.mapping(Problem::what, Collectors.toList())));
+    }
+
+    /** In lines that a terminal holds, broken between words. */
+    private static List<String> wrapped(List<String> what) {
+        var lines = new ArrayList<String>();
+        var line = new StringBuilder();
+        for (var word : String.join("; ", what).split(" ", -1)) {
+            if (!line.isEmpty() && line.length() + word.length() >= WIDTH) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.isEmpty() ? "" : " ").append(word);
+        }
+        lines.add(line.toString());
+        return lines;
     }
 
     private static void sentences(List<Problem> problems, long met, PrintWriter err) {
