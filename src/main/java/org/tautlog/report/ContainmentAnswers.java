@@ -2,7 +2,6 @@ package org.tautlog.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
 import org.tautlog.review.evidence.LotReach;
@@ -50,6 +49,9 @@ public final class ContainmentAnswers {
                                 .orElse(
                                         containment.change().isPresent()
                                                         && containment.back().isEmpty()
+                                                        && containment
+                                                                .explained()
+                                                                .isEmpty()
                                                 ? "open to the end of the archive: the level has not come back for certain"
                                                 : "none in the archive")
                         + '.');
@@ -68,9 +70,15 @@ public final class ContainmentAnswers {
             return answer;
         }
         answer.add("Known good is " + Containment.GOOD_RUN + " conforming tightenings in a row on the same spindle.");
+        containment
+                .explained()
+                .ifPresent(
+                        step -> answer.add("A level moved for good there, as " + step.by() + " states: “" + step.why()
+                                + "”. From " + Times.minutes(step.from())
+                                + " on the new level counts as good, on that word alone."));
         answer.addAll(containment
                 .change()
-                .map(change -> moved(change, containment.back()))
+                .map(change -> moved(change, containment))
                 .orElse(List.of("No level moved there for certain, so both ends rest on verdicts alone.")));
         long minutes = containment.clockMargin().toMinutes();
         answer.add(
@@ -130,14 +138,19 @@ public final class ContainmentAnswers {
                 + (containment.cause().isEmpty() ? "" : ", " + containment.cause());
     }
 
-    private static List<String> moved(Change change, Optional<Change> back) {
+    private static List<String> moved(Change change, Containment containment) {
         var level = ShiftAnswers.capital(change.feature().title());
         return List.of(
                 level + " moved at " + place(change) + "; the bracket begins before the earliest.",
-                back.map(there -> level + " came back at " + place(there)
+                containment
+                        .back()
+                        .map(there -> level + " came back at " + place(there)
                                 + "; the bracket ends no earlier than the latest.")
-                        .orElse(level
-                                + " has not come back for certain: while it is moved, conforming is not known good."));
+                        .orElse(
+                                containment.explained().isPresent()
+                                        ? "It counts as moved up to the moment of that word."
+                                        : level
+                                                + " has not come back for certain: while it is moved, conforming is not known good."));
     }
 
     private static String place(Change change) {

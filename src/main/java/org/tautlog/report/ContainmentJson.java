@@ -61,6 +61,7 @@ public final class ContainmentJson {
         end(json, "lastGood", one.lastGood().orElse(null));
         end(json, "firstGood", one.firstGood().orElse(null));
         change(json, one);
+        explained(json, one);
         json.count("goodRun", Containment.GOOD_RUN);
         json.count("clockMarginMinutes", one.clockMargin().toMinutes());
         json.count("searched", one.searched());
@@ -88,6 +89,19 @@ public final class ContainmentJson {
             json.count("earliest", change.point().earliest());
             json.count("latest", change.point().latest());
             back(json, one.back().orElse(null));
+        });
+    }
+
+    private static void explained(JsonFields json, Containment one) throws IOException {
+        if (one.explained().isEmpty()) {
+            json.none("explained");
+            return;
+        }
+        var step = one.explained().get();
+        json.object("explained", () -> {
+            json.text("from", Times.iso(step.from()));
+            json.text("by", step.by());
+            json.text("why", step.why());
         });
     }
 

@@ -1,10 +1,19 @@
 package org.tautlog.report;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.BriefJudgement;
+import org.tautlog.report.chart.BracketChart;
+import org.tautlog.review.evidence.BracketCourse;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
 
@@ -12,6 +21,7 @@ import org.tautlog.review.evidence.Containment;
 final class ContainmentModel {
     private static final int MOST_ENGINES = 200;
     private static final int MOST_ROWS = 400;
+    private static final int MOST_CHARTS = 12;
 
     private ContainmentModel() {}
 
@@ -36,11 +46,16 @@ final class ContainmentModel {
     private static List<Map<String, Object>> brackets(List<Containment> containments) {
         var brackets = new ArrayList<Map<String, Object>>();
         int room = MOST_ROWS;
+        var charts = charts(containments);
         for (var one : containments) {
-            int shown = Math.min(room, one.contained().size());
+            var engines = one.contained().stream()
+                    .collect(Collectors.groupingBy(Contained::serial, LinkedHashMap::new, Collectors.toList()));
+            int shown = Math.min(room, engines.size());
             room -= shown;
             brackets.add(Map.of(
                     "title", ContainmentAnswers.title(one),
+                    "chart", charts.getOrDefault(one, ""),
+                    "charted", one.course().map(ContainmentModel::charted).orElse(""),
                     "held",
                             Figures.count(one.engines().size(), "engine", "engines") + ", "
                                     + one.contained().size() + " of " + one.searched() + " tightenings",
@@ -48,35 +63,95 @@ final class ContainmentModel {
                     "margins", ContainmentAnswers.margins(one),
                     "lots", ContainmentAnswers.lots(one),
                     "rows",
-                            one.contained().subList(0, shown).stream()
+                            engines.values().stream()
+                                    .limit(shown)
                                     .map(ContainmentModel::row)
                                     .toList(),
-                    "rowsLeft", one.contained().size() - shown));
+                    "rowsLeft", engines.size() - shown));
         }
         return brackets;
     }
 
-    private static Map<String, Object> row(Contained one) {
-        return one.judgement()
-                .map(judgement -> row(one, judgement))
-                .orElse(Map.of("serial", one.serial(), "why", one.reason().words(), "recorded", false));
+    /** Charts of the first brackets; those of one feature on one scale, so that spindles can be compared. */
+    private static Map<Containment, String> charts(List<Containment> containments) {
+        var drawn = containments.stream()
+                .filter(one -> one.course().isPresent())
+                .limit(MOST_CHARTS)
+                .toList();
+        var charts = new HashMap<Containment, String>();
+        for (var one : drawn) {
+            var course = one.course().orElseThrow();
+            var alike = drawn.stream()
+                    .flatMap(other -> other.course().stream())
+                    .filter(other -> other.feature() == course.feature())
+                    .toList();
+            charts.put(one, BracketChart.svg(course, BracketChart.scale(alike), one.place(), "b" + charts.size()));
+        }
+        return charts;
     }
 
-    private static Map<String, Object> row(Contained one, BriefJudgement judgement) {
-        var identity = judgement.identity();
-        var time = identity.time();
+    private static String charted(BracketCourse course) {
+        return "n = " + course.n()
+                + (course.points().size() < course.n() ? ", the least and greatest of each stretch" : "")
+                + ". Shaded: what is held. Squares: what the search started from. Triangles: beyond the scale."
+                + (course.change().isPresent()
+                        ? " Dashed: where the level moved or came back, likeliest; the bar at its foot: where it may have (95 %)."
+                        : " No level moved there for certain.");
+    }
+
+    /** One engine of a bracket, with its gravest verdict. */
+    private static Map<String, Object> row(List<Contained> ofEngine) {
+        var judgements =
+                ofEngine.stream().flatMap(one -> one.judgement().stream()).toList();
+        var why = ofEngine.stream().map(one -> one.reason().words()).distinct().collect(Collectors.joining(", "));
+        return judgements.isEmpty()
+                ? Map.of("serial", ofEngine.get(0).serial(), "why", why, "recorded", false)
+                : row(ofEngine.get(0).serial(), why, judgements);
+    }
+
+    private static Map<String, Object> row(String serial, String why, List<BriefJudgement> judgements) {
+        var gravest = judgements.stream()
+                .map(BriefJudgement::verdict)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
+        long graves =
+                judgements.stream().filter(one -> one.verdict() == gravest).count();
+        var times = judgements.stream()
+                .flatMap(one -> Optional.ofNullable(one.identity().time()).stream())
+                .sorted()
+                .toList();
         return Map.of(
-                "serial", one.serial(),
-                "why", one.reason().words(),
+                "serial", serial,
+                "why", why,
                 "recorded", true,
-                "verdict", judgement.verdict().word(),
-                "bolt", identity.bolt(),
-                "attempt", identity.attempt(),
-                "time", time == null ? "–" : Times.minutes(time),
-                "lot", identity.boltLot(),
+                "verdict", gravest.word(),
+                "share", judgements.size() == 1 ? "" : graves + " of " + judgements.size(),
+                "bolts",
+                        listed(judgements.stream()
+                                .map(ContainmentModel::bolt)
+                                .sorted(Comparator.comparingInt(String::length)
+                                        .thenComparing(Comparator.naturalOrder()))),
+                "time", span(times),
+                "lot", listed(judgements.stream().map(one -> one.identity().boltLot())),
                 "finding",
-                        judgement.findings().isEmpty()
-                                ? ""
-                                : judgement.findings().get(0).title());
+                        listed(judgements.stream()
+                                .flatMap(one -> one.findings().stream().limit(1))
+                                .map(FindingCode::title)));
+    }
+
+    private static String span(List<OffsetDateTime> times) {
+        if (times.size() < 2) {
+            return times.isEmpty() ? "–" : Times.minutes(times.get(0));
+        }
+        return Times.span(times.get(0), times.get(times.size() - 1));
+    }
+
+    private static String bolt(BriefJudgement judgement) {
+        var identity = judgement.identity();
+        return identity.bolt() + (identity.attempt() > 1 ? " (attempt " + identity.attempt() + ')' : "");
+    }
+
+    private static String listed(Stream<String> words) {
+        return words.filter(word -> !word.isEmpty()).distinct().collect(Collectors.joining(", "));
     }
 }

@@ -16,7 +16,9 @@ import org.tautlog.judge.BriefJudgement;
 import org.tautlog.review.evidence.BoltLots;
 import org.tautlog.review.evidence.Bracketing;
 import org.tautlog.review.evidence.Containment;
+import org.tautlog.review.evidence.ExplainedStep;
 import org.tautlog.review.evidence.StandingSearch;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 
 /** What a containment starts from: exactly one of an engine, a finding, a spindle at a moment, a lot. */
@@ -51,6 +53,35 @@ final class Suspicion {
             description = "By how much clocks may differ; both ends of a bracket move out by it (default: 0).")
     private int clockMargin;
 
+    /** A person's word on a step for good. */
+    static final class Explanation {
+        @Option(
+                names = "--explained-from",
+                paramLabel = "TIME",
+                required = true,
+                description =
+                        "From this moment on (ISO 8601) a level moved for good, for a known reason: a bracket closes"
+                                + " at it, and the reports say on whose word. Without it a moved level is held to the end.")
+        private OffsetDateTime from = OffsetDateTime.MIN;
+
+        @Option(names = "--explained-by", paramLabel = "NAME", required = true, description = "Whose word it is.")
+        private String by = "";
+
+        @Option(names = "--explanation", paramLabel = "TEXT", required = true, description = "The reason.")
+        private String why = "";
+
+        ExplainedStep step() {
+            try {
+                return new ExplainedStep(from, by, why);
+            } catch (IllegalArgumentException e) {
+                throw Refusal.wrongUse(String.valueOf(e.getMessage()));
+            }
+        }
+    }
+
+    @ArgGroup(exclusive = false)
+    private @Nullable Explanation explanation;
+
     /** The suspicion as it was stated. */
     String words() {
         if (!lot.isEmpty()) {
@@ -65,6 +96,16 @@ final class Suspicion {
     }
 
     List<Containment> contain(StandingSearch standing) throws IOException {
+        var found = found(standing);
+        if (explanation != null
+                && found.stream().allMatch(one -> one.explained().isEmpty())) {
+            throw Refusal.wrongUse("no level of these spindles moves for good at " + explanation.from
+                    + "; that word explains nothing, and nothing is written");
+        }
+        return found;
+    }
+
+    private List<Containment> found(StandingSearch standing) throws IOException {
         long given = Stream.of(serial, finding, station, lot)
                 .filter(word -> !word.isEmpty())
                 .count();
@@ -75,7 +116,8 @@ final class Suspicion {
         if (clockMargin < 0) {
             throw Refusal.wrongUse("--clock-margin is " + clockMargin + "; clocks differ by 0 minutes or more");
         }
-        var bracketing = new Bracketing(standing, Duration.ofMinutes(clockMargin));
+        var bracketing = new Bracketing(
+                standing, Duration.ofMinutes(clockMargin), explanation == null ? null : explanation.step());
         var lots = new BoltLots(standing, Duration.ofMinutes(clockMargin));
         if (!lot.isEmpty()) {
             return lots.of(lot).stream().toList();

@@ -111,6 +111,8 @@ public final class BoltLots {
                         contained,
                         contained.size(),
                         clockMargin,
+                        null,
+                        null,
                         List.of()));
     }
 

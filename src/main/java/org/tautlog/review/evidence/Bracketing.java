@@ -12,12 +12,14 @@ import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Verdict;
+import org.tautlog.review.stream.Levels;
 import org.tautlog.review.stream.Stream;
 
 /** Finds the bracket of a cause among all judgements that stand. */
 public final class Bracketing {
     private final StandingSearch all;
     private final Duration clockMargin;
+    private final @Nullable ExplainedStep explained;
     private final BoltLots lots;
 
     /**
@@ -27,8 +29,20 @@ public final class Bracketing {
      * @param clockMargin by how much clocks may differ; zero where they are taken as set alike
      */
     public Bracketing(StandingSearch standing, Duration clockMargin) {
+        this(standing, clockMargin, null);
+    }
+
+    /**
+     * A search among judgements that takes a person's word on a step.
+     *
+     * @param standing the judgements that stand
+     * @param clockMargin by how much clocks may differ; zero where they are taken as set alike
+     * @param explained a person's word on a step for good; null where there is none, so that every step holds
+     */
+    public Bracketing(StandingSearch standing, Duration clockMargin, @Nullable ExplainedStep explained) {
         all = standing;
         this.clockMargin = clockMargin;
+        this.explained = explained;
         lots = new BoltLots(standing, clockMargin);
     }
 
@@ -56,7 +70,8 @@ public final class Bracketing {
             return Optional.empty();
         }
         boolean timed = there.stream().allMatch(one -> one.identity().time() != null);
-        var moved = timed ? moved(stream, there, code, first, last) : List.<MovedLevel>of();
+        var levels = timed ? all.levels(stream) : List.<Levels>of();
+        var moved = timed ? moved(levels, there, code, first, last) : List.<MovedLevel>of();
         int inner = timed ? lastGood(there, moved, first) : -1;
         int innerEnd = timed ? firstGood(there, moved, last) : there.size();
         int begin = timed ? earlier(there, inner) : inner;
@@ -73,7 +88,7 @@ public final class Bracketing {
         }
         var told = moved.stream()
                 .filter(level -> level.reaches(inner + 1, innerEnd - 1))
-                .min(Comparator.comparing(one -> one.back().isPresent()));
+                .min(Comparator.comparing(one -> one.back().isPresent() || one.explained()));
         return Optional.of(new Containment(
                 stream.words(),
                 code == null ? "" : code.title(),
@@ -84,6 +99,11 @@ public final class Bracketing {
                 contained,
                 there.size(),
                 clockMargin,
+                timed
+                        ? BracketCourse.of(levels, there, code, suspect, begin, end, told)
+                                .orElse(null)
+                        : null,
+                moved.stream().anyMatch(MovedLevel::explained) ? explained : null,
                 lots.met(contained)));
     }
 
@@ -120,10 +140,9 @@ public final class Bracketing {
      * that move or come back there, as an older move need not have to do with it.
      */
     private List<MovedLevel> moved(
-            Stream stream, List<BriefJudgement> there, @Nullable FindingCode code, int first, int last)
-            throws IOException {
+            List<Levels> levels, List<BriefJudgement> there, @Nullable FindingCode code, int first, int last) {
         int from = lastGood(there, List.of(), first) - Containment.GOOD_RUN + 1;
-        return MovedLevel.in(all.levels(stream), there).stream()
+        return MovedLevel.in(levels, there, explained, clockMargin).stream()
                 .filter(level -> code == null ? level.begin() <= last : level.movesWithin(from, last))
                 .toList();
     }

@@ -14,7 +14,8 @@ import org.tautlog.trace.TraceIdentity;
  * <p>The bracket runs from the last of {@value #GOOD_RUN} conforming tightenings in a row before the suspects to the first
  * of as many after them, on the same spindle; both ends are outside. Where a level moved there, no tightening counts as
  * known good from the earliest at which it may have moved to the latest at which it may have come back; while it has not
- * come back, the bracket is open to its end. Where clocks may differ, both ends then lie that much further out.
+ * come back, the bracket is open to its end, unless a person explained that step: then it counts as moved up to the moment
+ * of their word. Where clocks may differ, both ends then lie that much further out.
  * A lot that the cause goes with is a place of its own, without a bracket. Source: common practice, no source.
  *
  * @param place the spindle in words, or the lot
@@ -27,6 +28,9 @@ import org.tautlog.trace.TraceIdentity;
  * @param contained what is in, in order of time, those without a recording last
  * @param searched how many tightenings the place has in the archive
  * @param clockMargin by how much clocks may differ; zero where they are taken as set alike
+ * @param courseOrNull the course of a feature around the bracket; null where none is charted, as of a lot
+ * @param explainedOrNull a person's word on a step there that closes the bracket; null where there is none, or it meets no
+ *     step of this place
  * @param lots the bolt lots met inside, most met first; none where the place is a lot
  */
 public record Containment(
@@ -39,6 +43,8 @@ public record Containment(
         List<Contained> contained,
         int searched,
         Duration clockMargin,
+        @Nullable BracketCourse courseOrNull,
+        @Nullable ExplainedStep explainedOrNull,
         List<LotReach> lots) {
     /** How many conforming tightenings in a row count as known good. */
     public static final int GOOD_RUN = 5;
@@ -71,6 +77,16 @@ public record Containment(
     /** {@return the change that brought the moved level back} */
     public Optional<Change> back() {
         return Optional.ofNullable(backOrNull);
+    }
+
+    /** {@return the course of a feature around the bracket; empty where none is charted} */
+    public Optional<BracketCourse> course() {
+        return Optional.ofNullable(courseOrNull);
+    }
+
+    /** {@return a person's word on a step there; empty where there is none that meets one} */
+    public Optional<ExplainedStep> explained() {
+        return Optional.ofNullable(explainedOrNull);
     }
 
     /** {@return the engines to hold, in order} */

@@ -1,5 +1,7 @@
 package org.tautlog.review.evidence;
 
+import java.time.Duration;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -25,9 +27,12 @@ import org.tautlog.trace.TraceIdentity;
  * @param begin place of the first tightening that may be moved
  * @param sure place of the first that is moved for certain, as bounds go
  * @param backFrom place of the first that may be back; where none is, past the last
- * @param end place of the first that is back for certain; where none is, past the last
+ * @param end place of the first that is back for certain; where none is, past the last; of a step that a person explained
+ *     the first at or after the moment of their word
+ * @param explained whether a person explained that it moved for good
  */
-record MovedLevel(Change change, @Nullable Change backOrNull, int begin, int sure, int backFrom, int end) {
+record MovedLevel(
+        Change change, @Nullable Change backOrNull, int begin, int sure, int backFrom, int end, boolean explained) {
     private static final double LEFT_OVER = 0.25;
 
     /** {@return the change that brought the level back; empty where none did} */
@@ -50,7 +55,8 @@ record MovedLevel(Change change, @Nullable Change backOrNull, int begin, int sur
     }
 
     /** All of one spindle, surest change first. */
-    static List<MovedLevel> in(List<Levels> levels, List<BriefJudgement> there) {
+    static List<MovedLevel> in(
+            List<Levels> levels, List<BriefJudgement> there, @Nullable ExplainedStep explained, Duration clockMargin) {
         var charts = StreamCharts.withoutLimits(levels);
         var changes = LevelChanges.in(charts);
         var identities = there.stream().map(BriefJudgement::identity).toList();
@@ -60,13 +66,44 @@ record MovedLevel(Change change, @Nullable Change backOrNull, int begin, int sur
                     .filter(change -> change.feature() == chart.feature())
                     .sorted(Comparator.comparingInt(change -> change.point().index()))
                     .toList();
-            moved.addAll(ofOne(chart, own, identities));
+            moved.addAll(ofOne(chart, own, identities, new Word(explained, clockMargin)));
         }
         moved.sort(Comparator.comparingDouble(one -> one.change.point().pValue()));
         return moved;
     }
 
-    private static List<MovedLevel> ofOne(StreamChart chart, List<Change> changes, List<TraceIdentity> identities) {
+    /** A person's word on a step, if there is one. */
+    private record Word(@Nullable ExplainedStep step, Duration clockMargin) {
+        /**
+         * The step as their word has it. It meets the step where its moment lies between the last tightening before the
+         * step for certain and the first after it for certain; any other step holds as before.
+         */
+        Optional<MovedLevel> on(MovedLevel moved, List<TraceIdentity> identities) {
+            if (step == null) {
+                return Optional.empty();
+            }
+            var moment = step.from();
+            boolean early = moved.begin > 0
+                    && moment.isBefore(time(identities.get(moved.begin - 1)).minus(clockMargin));
+            boolean late = moment.isAfter(time(identities.get(moved.sure)).plus(clockMargin));
+            if (early || late) {
+                return Optional.empty();
+            }
+            int end = moved.begin;
+            while (end < identities.size() && time(identities.get(end)).isBefore(moment)) {
+                end++;
+            }
+            return Optional.of(new MovedLevel(moved.change, null, moved.begin, moved.sure, end, end, true));
+        }
+
+        private static OffsetDateTime time(TraceIdentity identity) {
+            var time = identity.time();
+            return time == null ? OffsetDateTime.MAX : time;
+        }
+    }
+
+    private static List<MovedLevel> ofOne(
+            StreamChart chart, List<Change> changes, List<TraceIdentity> identities, Word word) {
         var moved = new ArrayList<MovedLevel>();
         var away = new ArrayList<Change>();
         double good = 0;
@@ -77,6 +114,13 @@ record MovedLevel(Change change, @Nullable Change backOrNull, int begin, int sur
                 farthest = 0;
             }
             var change = changes.get(i);
+            var explained = away.isEmpty()
+                    ? word.on(of(change, null, chart, identities), identities)
+                    : Optional.<MovedLevel>empty();
+            if (explained.isPresent()) {
+                moved.add(explained.get());
+                continue;
+            }
             double left = Math.abs(level(chart, changes, i + 1) - good);
             if (!away.isEmpty() && left <= LEFT_OVER * farthest) {
                 away.forEach(one -> moved.add(of(one, change, chart, identities)));
@@ -108,7 +152,7 @@ record MovedLevel(Change change, @Nullable Change backOrNull, int begin, int sur
         int begin = earliest == 0 ? 0 : identities.indexOf(chart.tightenings().get(earliest - 1)) + 1;
         int sure = identities.indexOf(chart.tightenings().get(change.point().latest()));
         return back == null
-                ? new MovedLevel(change, null, begin, sure, identities.size(), identities.size())
+                ? new MovedLevel(change, null, begin, sure, identities.size(), identities.size(), false)
                 : new MovedLevel(
                         change,
                         back,
@@ -116,6 +160,7 @@ record MovedLevel(Change change, @Nullable Change backOrNull, int begin, int sur
                         sure,
                         identities.indexOf(chart.tightenings().get(back.point().earliest())),
                         identities.lastIndexOf(
-                                chart.tightenings().get(back.point().latest())));
+                                chart.tightenings().get(back.point().latest())),
+                        false);
     }
 }

@@ -80,6 +80,44 @@ class ContainCommandTest {
     }
 
     @Test
+    void a_moved_level_is_charted_and_a_word_on_it_is_on_record() throws IOException {
+        var line = folder.resolve("line").toString();
+        CommandLineRun.of("simulate", "--engines", "64", "--seed", "2", "--out", line);
+        var archive = folder.resolve("evidence").toString();
+        CommandLineRun.of("import", line, "--archive", archive);
+        var around = List.of("--station", "S50", "--spindle", "4", "--around", "2026-03-17T10:30+01:00", "--no-pdf");
+        assertEquals(1, contain(archive, around.toArray(String[]::new)).exitCode());
+        var page = page();
+        assertTrue(page.contains("aria-label=\"final torque on S50/4, n = "), "a chart");
+        assertTrue(page.contains(">level moved") || page.contains("level moved<"), "the step by name");
+        var word = new ArrayList<>(around);
+        word.addAll(List.of("--explained-by", "A. <b>Reviewer", "--explanation", "new transducer"));
+        word.addAll(List.of("--explained-from", "2026-03-17T09:51+01:00"));
+        assertEquals(1, contain(archive, word.toArray(String[]::new)).exitCode());
+        assertTrue(page().contains("as A. &lt;b&gt;Reviewer states: “new transducer”"), "whose word, as text");
+        word.set(word.size() - 1, "2026-03-17T08:00+01:00");
+        var wrong = contain(archive, word.toArray(String[]::new));
+        assertEquals(2, wrong.exitCode());
+        assertTrue(wrong.err().contains("that word explains nothing, and nothing is written"), wrong.err());
+        assertEquals(2, contain(archive, "--lot", "A17", "--explained-by", "A").exitCode(), "a word in part");
+    }
+
+    @Test
+    void the_list_has_a_row_for_each_engine() throws IOException {
+        var archive = ArchivedShift.simulated(folder);
+        contain(archive, "--lot", "A17", "--no-pdf");
+        var page = page();
+        var rows = Files.readAllLines(folder.resolve("reports/containment.csv"));
+        assertEquals(6, page.split("<td class=\"id\">", -1).length - 1, "six engines");
+        assertTrue(rows.size() > 6 * 8, "every tightening is in the table");
+        assertTrue(page.contains("1, 2, 3, 4, 5, 6, 7, 8"), "their bolts together");
+    }
+
+    private String page() throws IOException {
+        return Files.readString(folder.resolve("reports/containment.html"));
+    }
+
+    @Test
     void json_goes_to_the_output_and_leaves_no_files() throws IOException {
         var archive = ArchivedShift.of(folder, MadeLogs.mixed(folder.resolve("logs")));
         var run = contain(archive, "--serial", "FW-000002", "--json");

@@ -92,6 +92,65 @@ class MovedLevelBracketTest {
                 found.engines().containsAll(serials(33, LAST)), found.engines().toString());
     }
 
+    /** Safe by default: without a word the bracket stays open, as the tests above hold; common practice, no source. */
+    @Test
+    void a_word_on_the_step_closes_the_bracket_at_its_moment() throws IOException {
+        var line = line(engine -> engine > 32);
+        var word = word(line, 33);
+        var before = explained(25, line, word);
+        assertTrue(before.engines().contains(serial(25)), before.engines().toString());
+        var after = explained(40, line, word);
+        assertEquals(List.of(serial(40)), after.engines(), "good on either side from the word on");
+        var atTheStep = explained(32, line, word);
+        assertTrue(atTheStep.engines().stream().allMatch(one -> one.compareTo(serial(33)) < 0));
+        assertEquals(serial(33), atTheStep.firstGood().orElseThrow().serial());
+        assertEquals(word, atTheStep.explained().orElseThrow());
+    }
+
+    @Test
+    void a_word_on_another_moment_explains_nothing() throws IOException {
+        var line = line(engine -> engine > 32);
+        for (int elsewhere : new int[] {10, 50}) {
+            var found = explained(40, line, word(line, elsewhere));
+            assertEquals(at(40, line).engines(), found.engines());
+            assertTrue(found.explained().isEmpty());
+        }
+    }
+
+    @Test
+    void a_level_that_leaves_the_explained_one_is_held_again() throws IOException {
+        var line = line(engine -> engine > 32 && engine <= LAST_MOVED);
+        var found = explained(54, line, word(line, 33));
+        assertTrue(
+                found.engines().containsAll(serials(45, LAST)), found.engines().toString());
+        assertTrue(found.firstGood().isEmpty(), "the second step is not explained");
+    }
+
+    @Test
+    void the_course_shows_bracket_step_and_suspect() throws IOException {
+        var course = at(40, line(engine -> engine > 32)).course().orElseThrow();
+        assertEquals(LAST, course.n());
+        var step = course.change().orElseThrow();
+        assertTrue(course.begin() < step.earliest() && step.earliest() <= step.likeliest());
+        assertTrue(step.likeliest() <= step.latest() && course.end() == LAST);
+        assertEquals(
+                List.of(39),
+                course.points().stream()
+                        .filter(BracketCourse.Point::suspect)
+                        .map(BracketCourse.Point::place)
+                        .toList());
+    }
+
+    private static ExplainedStep word(List<Judgement> line, int engine) {
+        return new ExplainedStep(line.get(engine - 1).identity().time(), "A. Reviewer", "new transducer");
+    }
+
+    private static Containment explained(int engine, List<Judgement> line, ExplainedStep word) throws IOException {
+        return new Bracketing(new MadeStanding(line), Duration.ZERO, word)
+                .around(SPINDLE, null, one -> one.identity().serial().equals(serial(engine)))
+                .orElseThrow();
+    }
+
     private static Containment at(int engine, List<Judgement> line) throws IOException {
         return new Bracketing(new MadeStanding(line), Duration.ZERO)
                 .around(SPINDLE, null, one -> one.identity().serial().equals(serial(engine)))
