@@ -118,6 +118,33 @@ public final class Sample {
         return copy;
     }
 
+    /**
+     * {@return how many values lie below one value}
+     *
+     * @param sorted the values, smallest first
+     * @param x the value
+     */
+    public static int below(double[] sorted, double x) {
+        int low = 0;
+        int high = sorted.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (sorted[middle] < x) low = middle + 1;
+            else high = middle;
+        }
+        return low;
+    }
+
+    /**
+     * {@return how many values lie above one value}
+     *
+     * @param sorted the values, smallest first
+     * @param x the value
+     */
+    public static int above(double[] sorted, double x) {
+        return sorted.length - below(sorted, Math.nextUp(x));
+    }
+
     /** {@return the smallest value} */
     public double min() {
         return Arrays.stream(values).min().orElseThrow();

@@ -20,7 +20,8 @@ import picocli.CommandLine.Spec;
             "Studies whether values keep their limits: test of normality first, then indices by the normal distribution"
                     + " or by percentiles, with bounds, and the share outside.",
             "",
-            "The word on control stands beside every index: an index of a process out of control foretells nothing."
+            "The word on control stands beside every index: an index of a process out of control foretells nothing. It comes"
+                    + " from a chart on the scale of the shape that fits; where none fits, control is not shown."
         },
         footerHeading = "%nExamples:%n",
         footer = {

@@ -12,6 +12,7 @@ import org.tautlog.spc.Sample;
 import org.tautlog.spc.capability.Capability;
 import org.tautlog.spc.capability.CapabilityOptions;
 import org.tautlog.spc.capability.CapabilityStudy;
+import org.tautlog.spc.capability.Shape;
 import org.tautlog.spc.capability.SpecLimits;
 import org.tautlog.spc.capability.Stability;
 import org.tautlog.spc.outlier.ModifiedZ;
@@ -20,7 +21,8 @@ import org.tautlog.trace.TraceIdentity;
 /**
  * What one feature of one stream was like over the shift. Tightenings with a fault of their own are set aside. It is not in
  * control where its level moved for certain, by itself or apart from its station's others, or where its chart or the
- * capability study's gives more signals than chance.
+ * capability study's gives more signals than chance. The chart's limits are those of normal values: where the study found
+ * another shape, or none, its own word stands.
  *
  * @param stream the station and spindle
  * @param feature what it is about
@@ -68,8 +70,7 @@ public record StreamFigures(
                     sample == null ? null : offset(chart, sample, charts, samples),
                     strays(chart),
                     capability(chart, window)
-                            .map(study -> study.withStability(
-                                    control(chart, moved(chart, changes, shifts), study.stability())))));
+                            .map(study -> study.withStability(control(chart, moved(chart, changes, shifts), study)))));
         }
         return List.copyOf(figures);
     }
@@ -126,18 +127,21 @@ public record StreamFigures(
                                 && shift.stream().equals(chart.stream()));
     }
 
-    private static Stability control(StreamChart chart, boolean moved, Stability study) {
+    private static Stability control(StreamChart chart, boolean moved, Capability study) {
         int points = chart.values().size();
         int signals = chart.signals().size();
         if (moved) {
             return new Stability(
                     Stability.Word.OUT_OF_CONTROL, points, signals, "its level moved within the shift, for certain");
         }
+        if (study.shape() != Shape.NORMAL) {
+            return study.stability();
+        }
         var byRules = Stability.of(points, signals, 1 / FalseAlarms.RULES_RUN);
         if (byRules.word() == Stability.Word.OUT_OF_CONTROL) {
             return byRules;
         }
         var byAverages = Stability.of(points, chart.lastingShifts().size(), 1 / FalseAlarms.AVERAGES_RUN);
-        return byAverages.word() == Stability.Word.OUT_OF_CONTROL ? byAverages : study;
+        return byAverages.word() == Stability.Word.OUT_OF_CONTROL ? byAverages : study.stability();
     }
 }

@@ -1,6 +1,7 @@
 package org.tautlog.spc.capability;
 
 import java.util.Arrays;
+import java.util.function.Function;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.Sample;
@@ -18,6 +19,8 @@ import org.tautlog.spc.chart.SubgroupSpread;
  *   <li>Cp and Cpk are given for normal values only, with the mean moving range; their bounds use its degrees of freedom,
  *       {@code 1 / (2 cv^2)} with {@code cv^2 = (0.8264 n - 1.082) / (n - 1)^2}.
  *   <li>Where neighbours resemble each other, no sigma is widened here: the word on control says what the charts saw.
+ *   <li>The word on control comes from charts of normal scores of the shape that the indices rest on; where no shape holds,
+ *       control is not shown.
  *   <li>Values that are all equal give a reason: no index of nothing.
  * </ul>
  *
@@ -49,7 +52,7 @@ public final class CapabilityStudy {
                             phase.limits().shortSigma(),
                             movingRangeFreedom(values.length),
                             spec,
-                            Stability.ofIndividuals(values, options.stabilityRules()),
+                            scores -> Stability.ofIndividuals(values, scores, options.stabilityRules()),
                             options));
         });
     }
@@ -70,17 +73,14 @@ public final class CapabilityStudy {
             var limits = phase.limits();
             var values =
                     Arrays.stream(subgroups).flatMapToDouble(Arrays::stream).toArray();
-            return SubgroupChart.chart(limits, subgroups, options.stabilityRules())
-                    .flatMap(charts -> Sample.varying(values, LEAST, "a capability study")
-                            .map(sample -> study(
-                                    sample,
-                                    limits.sigma(),
-                                    limits.values() - limits.subgroups(),
-                                    spec,
-                                    Stability.of(
-                                            subgroups.length,
-                                            charts.location().signals().size()),
-                                    options)));
+            return Sample.varying(values, LEAST, "a capability study")
+                    .map(sample -> study(
+                            sample,
+                            limits.sigma(),
+                            limits.values() - limits.subgroups(),
+                            spec,
+                            scores -> Stability.ofSubgroups(subgroups, scores, options.stabilityRules()),
+                            options));
         });
     }
 
@@ -101,7 +101,7 @@ public final class CapabilityStudy {
                             sample.mean(),
                             sample.sd(),
                             spec,
-                            Stability.ofIndividuals(values, options.stabilityRules()),
+                            Stability.ofIndividuals(values, overall.scores(), options.stabilityRules()),
                             overall.normality(),
                             overall.shape(),
                             overall.spread(),
@@ -115,7 +115,7 @@ public final class CapabilityStudy {
             double shortSigma,
             double freedom,
             SpecLimits spec,
-            Stability stability,
+            Function<NormalScores, Stability> control,
             CapabilityOptions options) {
         var overall = Overall.of(sample, spec, options);
         Answer<CapabilityIndex> cp;
@@ -136,7 +136,7 @@ public final class CapabilityStudy {
                 shortSigma,
                 sample.sd(),
                 spec,
-                stability,
+                control.apply(overall.scores()),
                 overall.normality(),
                 overall.shape(),
                 cp,

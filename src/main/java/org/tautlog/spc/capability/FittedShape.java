@@ -71,6 +71,11 @@ final class FittedShape {
         return Percentiles.of(inverse);
     }
 
+    /** Share of values below one value. */
+    double below(double x) {
+        return distribution.applyAsDouble(x);
+    }
+
     double outside(SpecLimits spec) {
         double below = spec.lowerLimit().stream().map(distribution).sum();
         double above = spec.upperLimit().stream()
@@ -154,19 +159,8 @@ final class FittedShape {
         return new FittedShape(
                 Shape.EMPIRICAL,
                 p -> QuantileType.R6.ofSorted(sorted, p),
-                x -> countBelow(sorted, x) / sorted.length,
+                x -> Sample.below(sorted, x) / (double) sorted.length,
                 0);
-    }
-
-    private static double countBelow(double[] sorted, double x) {
-        int below = 0;
-        int end = sorted.length;
-        while (below < end) {
-            int middle = (below + end) >>> 1;
-            if (sorted[middle] < x) below = middle + 1;
-            else end = middle;
-        }
-        return below;
     }
 
     private static double extremeCritical(Sample sample) {

@@ -19,7 +19,8 @@ record Overall(
         Shape shape,
         Answer<CapabilityIndex> spread,
         Answer<CapabilityIndex> nearest,
-        Answer<FractionOutside> outside) {
+        Answer<FractionOutside> outside,
+        NormalScores scores) {
     /** Fewest values for which the 0.135 % point lies within them: 1 / 0.00135, rounded up to a plain number. */
     private static final int LEAST_EMPIRICAL = 1000;
 
@@ -46,7 +47,8 @@ record Overall(
                 Shape.NORMAL,
                 indices.spread(options.confidence()),
                 Answer.of(indices.nearest(options.confidence())),
-                counted(sample, spec, options).map(counted -> normalOutside(indices, options, counted)));
+                counted(sample, spec, options).map(counted -> normalOutside(indices, options, counted)),
+                NormalScores.ofNormal());
     }
 
     private static FractionOutside normalOutside(NormalIndices indices, CapabilityOptions options, Proportion counted) {
@@ -101,10 +103,8 @@ record Overall(
                 Answer.of(nearest),
                 counted(sample, spec, options)
                         .map(counted -> new FractionOutside(
-                                counted,
-                                fit.outside(spec),
-                                bounds(again, f -> f.outside(spec), options),
-                                fit.shape())));
+                                counted, fit.outside(spec), bounds(again, f -> f.outside(spec), options), fit.shape())),
+                fit.shape() == Shape.EMPIRICAL ? NormalScores.byRanks(sample) : NormalScores.of(fit));
     }
 
     private static Overall noForm(Sample sample, Answer<AndersonDarling> normality) {
@@ -116,7 +116,8 @@ record Overall(
                 Shape.EMPIRICAL,
                 Answer.missing(Reason.ASSUMPTION_FAILS, said),
                 Answer.missing(Reason.ASSUMPTION_FAILS, said),
-                Answer.missing(Reason.ASSUMPTION_FAILS, said));
+                Answer.missing(Reason.ASSUMPTION_FAILS, said),
+                NormalScores.byRanks(sample));
     }
 
     private static Answer<Proportion> counted(Sample sample, SpecLimits spec, CapabilityOptions options) {

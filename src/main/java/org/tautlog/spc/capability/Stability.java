@@ -1,11 +1,17 @@
 package org.tautlog.spc.capability;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
+import org.tautlog.spc.Answer;
+import org.tautlog.spc.chart.ChartPair;
 import org.tautlog.spc.chart.IndividualsChart;
 import org.tautlog.spc.chart.IndividualsOptions;
 import org.tautlog.spc.chart.PhaseOneOptions;
 import org.tautlog.spc.chart.RunRule;
+import org.tautlog.spc.chart.SubgroupChart;
+import org.tautlog.spc.chart.SubgroupOptions;
+import org.tautlog.spc.chart.SubgroupSpread;
 
 /**
  * The word on control that stands beside every capability figure: an index of a process that is not in control foretells
@@ -28,34 +34,53 @@ public record Stability(Word word, int points, int signals, String said) {
         IN_CONTROL,
         /** Signals show causes of their own. */
         OUT_OF_CONTROL,
-        /** Too few points, or nobody charted them. */
+        /** Too few points, no limits for values of their shape, or nobody charted them. */
         NOT_SHOWN
     }
 
     /**
-     * Charts the values as they came and says whether they were in control. The limits rest on all of them.
+     * Charts single values as they came, on the scale of normal scores. The limits rest on all of them.
      *
      * <p>Out of control means more signals than 99 of 100 in-control series of that length give, at a chance of 0.0027 a
      * point: 1 up to 55 points, 2 up to 162, and so on.
-     *
-     * @param values values in time order
-     * @param rules the run rules held against them; more rules give more false signals than the count allows for
-     * @return the word with its count
      */
-    public static Stability ofIndividuals(double[] values, Set<RunRule> rules) {
-        if (values.length < LEAST_POINTS)
-            return new Stability(
-                    Word.NOT_SHOWN,
-                    values.length,
-                    0,
-                    values.length + " points; control needs at least " + LEAST_POINTS + " to be shown");
+    static Stability ofIndividuals(double[] values, NormalScores scores, Set<RunRule> rules) {
+        if (values.length < LEAST_POINTS) return tooFew(values.length, 0);
+        var scored = scores.of(values);
         var options = IndividualsOptions.withDefaults().withRules(rules).withPhaseOne(PhaseOneOptions.keepAll());
-        var chart = IndividualsChart.phaseOne(values, options)
-                .flatMap(phase -> IndividualsChart.chart(phase.limits(), values, rules));
-        return chart.found()
-                .map(pair -> of(values.length, pair.location().signals().size()))
+        return charted(
+                IndividualsChart.phaseOne(scored, options)
+                        .flatMap(phase -> IndividualsChart.chart(phase.limits(), scored, rules)),
+                values.length,
+                scores);
+    }
+
+    /** Charts the means of subgroups as they came, on the scale of normal scores. The limits rest on all of them. */
+    static Stability ofSubgroups(double[][] subgroups, NormalScores scores, Set<RunRule> rules) {
+        var scored = Arrays.stream(subgroups).map(scores::of).toArray(double[][]::new);
+        var options = SubgroupOptions.withDefaults()
+                .withSpread(SubgroupSpread.POOLED)
+                .withPhaseOne(PhaseOneOptions.keepAll());
+        return charted(
+                SubgroupChart.phaseOne(scored, options)
+                        .flatMap(phase -> SubgroupChart.chart(phase.limits(), scored, rules)),
+                subgroups.length,
+                scores);
+    }
+
+    private static Stability charted(Answer<ChartPair> charts, int points, NormalScores scores) {
+        return charts.found()
+                .map(pair -> scores.judged(of(points, pair.location().signals().size())))
                 .orElseGet(() -> new Stability(
-                        Word.NOT_SHOWN, values.length, 0, chart.whyMissing().orElse("not charted")));
+                        Word.NOT_SHOWN, points, 0, charts.whyMissing().orElse("not charted")));
+    }
+
+    private static Stability tooFew(int points, int signals) {
+        return new Stability(
+                Word.NOT_SHOWN,
+                points,
+                signals,
+                points + " points; control needs at least " + LEAST_POINTS + " to be shown");
     }
 
     /**
@@ -78,12 +103,7 @@ public record Stability(Word word, int points, int signals, String said) {
      * @return the word
      */
     public static Stability of(int points, int signals, double chance) {
-        if (points < LEAST_POINTS)
-            return new Stability(
-                    Word.NOT_SHOWN,
-                    points,
-                    signals,
-                    points + " points; control needs at least " + LEAST_POINTS + " to be shown");
+        if (points < LEAST_POINTS) return tooFew(points, signals);
         boolean calm = signals <= byChance(points, chance);
         return new Stability(
                 calm ? Word.IN_CONTROL : Word.OUT_OF_CONTROL,

@@ -30,7 +30,7 @@ public record Pettitt(long statistic, int index, double pValue, int n) {
             int at = 1;
             var sorted = sample.sorted();
             for (int k = 0; k < n - 1; k++) {
-                u += above(sorted, sample.at(k)) - below(sorted, sample.at(k));
+                u += Sample.above(sorted, sample.at(k)) - Sample.below(sorted, sample.at(k));
                 if (Math.abs(u) <= best) continue;
                 best = Math.abs(u);
                 at = k + 1;
@@ -38,20 +38,5 @@ public record Pettitt(long statistic, int index, double pValue, int n) {
             double cube = (double) n * n * n + (double) n * n;
             return new Pettitt(best, at, Math.min(1, 2 * Math.exp(-6.0 * best * best / cube)), n);
         });
-    }
-
-    private static int below(double[] sorted, double x) {
-        int low = 0;
-        int high = sorted.length;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (sorted[middle] < x) low = middle + 1;
-            else high = middle;
-        }
-        return low;
-    }
-
-    private static int above(double[] sorted, double x) {
-        return sorted.length - below(sorted, Math.nextUp(x));
     }
 }

@@ -4,9 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
+import org.tautlog.review.MadeShift;
+import org.tautlog.spc.Simulated;
 import org.tautlog.spc.capability.Stability;
+import org.tautlog.spc.chart.ChartPair;
+import org.tautlog.spc.chart.IndividualsChart;
+import org.tautlog.spc.chart.IndividualsOptions;
+import org.tautlog.spc.chart.RunRule;
+import org.tautlog.trace.TraceIdentity;
 
 /** The word on control of a simulated shift's streams. */
 class StreamFiguresTest {
@@ -28,6 +38,37 @@ class StreamFiguresTest {
                 .filter(one -> word(one) == Stability.Word.IN_CONTROL)
                 .count();
         assertTrue(calm >= 0.8 * studied.size(), calm + " of " + studied.size());
+    }
+
+    /** 600 calm turns of skewed values: the chart of single values, made for normal ones, signals far oftener than chance. */
+    @Test
+    void a_calm_stream_of_skewed_values_is_in_control_whatever_a_chart_for_normal_ones_says() {
+        var turns = Arrays.stream(Simulated.normal(3, 600))
+                .mapToObj(z ->
+                        350 - 2 * Math.log(-Math.log(NormalDistribution.of(0, 1).cumulativeProbability(z))))
+                .toList();
+        var numbers = turns.stream().mapToDouble(Double::doubleValue).toArray();
+        var usual = IndividualsOptions.withDefaults();
+        var chart = IndividualsChart.phaseOne(numbers, usual)
+                .flatMap(phase -> IndividualsChart.chart(phase.limits(), numbers, RunRule.westernElectric()))
+                .map(ChartPair::location);
+        var identities = IntStream.range(0, turns.size())
+                .mapToObj(i -> new TraceIdentity("FW-" + i, "S40", "1", "1", 1, null, "A17"))
+                .toList();
+        var stream = new StreamChart(
+                new Stream("S40", "1"), ChartedFeature.TURN, identities, turns, List.of(), chart, chart, "");
+        var figures = StreamFigures.of(
+                        List.of(stream),
+                        List.of(),
+                        List.of(),
+                        MadeShift.specification().window())
+                .get(0);
+        assertEquals(
+                Stability.Word.OUT_OF_CONTROL,
+                Stability.of(600, stream.signals().size(), 1 / FalseAlarms.RULES_RUN)
+                        .word());
+        assertEquals(
+                Stability.Word.IN_CONTROL, word(figures), figures.capability().toString());
     }
 
     private static List<StreamFigures> studied(StreamReview review) {
