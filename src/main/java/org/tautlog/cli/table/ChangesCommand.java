@@ -4,8 +4,9 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.tautlog.cli.terminal.Digits;
 import org.tautlog.spc.study.ChangeTests;
-import org.tautlog.spc.study.TestStudy;
+import org.tautlog.spc.study.StudyRow;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,8 +18,12 @@ import picocli.CommandLine.Spec;
         name = "changes",
         description = {
             "Looks for what changed along a column, in the order of the file: level and spread with since when and how"
-                    + " large, trend with its slope, and whether neighbours resemble each other. Each group of --by is"
-                    + " a series of its own."
+                    + " large, trend with its slope (Mann-Kendall), level by ranks (Pettitt 1979), and whether"
+                    + " neighbours resemble each other, which all of them allow for. Each group of --by is a series of"
+                    + " its own.",
+            "",
+            "Something counts as changed where its p value, adjusted by Holm over all tests of the call, is at or below"
+                    + " --level. Resemblance of neighbours is no change and leaves the exit code at 0."
         },
         footerHeading = "%nExamples:%n",
         footer = {
@@ -28,7 +33,7 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             StudyCode.NOTHING_FOUND,
-            StudyCode.FOUND,
+            "1:computed, and one of the four tests found a change, or rows could not be used",
             StudyCode.WRONG_USE,
             StudyCode.NOTHING,
             StudyCode.FAILED
@@ -52,17 +57,17 @@ final class ChangesCommand implements Callable<Integer> {
         var line = spec.commandLine();
         var options = test.options(null, null);
         var columns = table.read(List.of(value), List.of(), line.getErr());
-        var groups = new LinkedHashMap<String, List<TestStudy>>();
-        table.groups(columns)
-                .forEach((name, rows) -> groups.put(name, ChangeTests.of(TestStudying.rows(rows), options)));
+        var groups = new LinkedHashMap<String, List<StudyRow>>();
+        table.groups(columns).forEach((name, rows) -> groups.put(name, TestStudying.rows(rows)));
         return test.print(
                 new TestStudying(
                         "changes",
                         value,
                         options.level(),
-                        TestStudying.ofEach(options.level()),
+                        "in steady series of independent values any test of this call is positive by chance in "
+                                + Digits.of(100 * options.level()) + " % of calls or fewer",
                         columns.rejected(),
-                        groups),
+                        ChangeTests.of(groups, options)),
                 line.getOut());
     }
 }

@@ -12,7 +12,8 @@ final class TestInputs {
     @Option(
             names = "--level",
             paramLabel = "P",
-            description = "Chance of a positive result by chance alone, for each test (default: 0.01).")
+            description = "Chance of a positive result by chance alone, for each test; changes: for all tests together"
+                    + " (default: 0.01).")
     private @Nullable Double level;
 
     @Option(names = "--json", description = "One JSON object in place of the text.")

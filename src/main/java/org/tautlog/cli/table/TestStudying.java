@@ -15,7 +15,7 @@ import org.tautlog.spc.study.TestStudy;
  *
  * @param study what was looked for
  * @param value the columns tested
- * @param level chance of a positive result by chance alone, for each test
+ * @param level chance of a positive result by chance alone, for each test or for all together
  * @param chance what chance alone would show, one sentence
  * @param rejected how many rows could not be used
  * @param groups the tests of each group by its name

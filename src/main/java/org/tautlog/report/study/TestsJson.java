@@ -14,7 +14,7 @@ public final class TestsJson {
      *
      * @param study what was looked for, one word
      * @param value the columns tested
-     * @param level chance of a positive result by chance alone, for each test
+     * @param level chance of a positive result by chance alone, for each test or for all together
      * @param chance what chance alone would show, one sentence
      * @param rejectedRows how many rows of the file could not be used
      * @param groups the tests of each group by its name

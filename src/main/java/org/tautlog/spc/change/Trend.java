@@ -13,18 +13,22 @@ import org.tautlog.spc.Sample;
  *
  * <pre>{@code
  * S = sum over i < j of sign(x[j] - x[i])
- * var S = (n (n-1)(2n+5) - sum over ties of t (t-1)(2t+5)) / 18
+ * var S = (n (n-1)(2n+5) - sum over ties of t (t-1)(2t+5)) / 18 * f
+ * f = 1 + 2 / (n (n-1)(n-2)) sum over lags i of (n-i)(n-i-1)(n-i-2) (6 / pi) asin(r^i / 2)
  * z = (S - 1) / sqrt(var S) for S > 0, (S + 1) / sqrt(var S) for S < 0, else 0
  * slope = median of (x[j] - x[i]) / (j - i); bounds: the (N -+ z(a/2) sqrt(var S)) / 2-th slopes of N
  * tau-b = S / sqrt((N - ties)(N))
  * }</pre>
  *
- * <p>Values that resemble their neighbours make z too large; look at the autocorrelation beside it.
+ * r: how much each value resembles the one before, {@link Autocorrelation#allowed}; f is 1 where it is 0. The rank
+ * correlation at lag i is that of a first-order autoregressive series of normal values.
  *
- * <p>Source: Mann, Econometrica 13 (1945); Kendall (1975); Sen, JASA 63 (1968).
+ * <p>Source: Mann, Econometrica 13 (1945); Kendall (1975); Sen, JASA 63 (1968); f: Hamed and Rao, Journal of Hydrology 204
+ * (1998), from memory, checked by simulation in the tests.
  *
  * @param score S
- * @param variance variance of S in a series without drift
+ * @param variance variance of S in a series without drift, resemblance of neighbours allowed for
+ * @param inflation f, the factor on that variance, at least 1
  * @param z standardised score
  * @param pValue chance of so large a score either way in a series without drift
  * @param tau Kendall's tau-b with time, from -1 to 1
@@ -33,18 +37,38 @@ import org.tautlog.spc.Sample;
  * @param n how many values
  */
 public record Trend(
-        long score, double variance, double z, double pValue, double tau, double slope, Interval slopeBounds, int n) {
+        long score,
+        double variance,
+        double inflation,
+        double z,
+        double pValue,
+        double tau,
+        double slope,
+        Interval slopeBounds,
+        int n) {
     /** Beyond this the pairs would not fit into memory; take means of neighbouring values first. */
     private static final int MOST = 5000;
 
     /**
-     * Tests a series.
+     * Tests a series of independent values.
      *
      * @param values values in time order, from 4 to 5000, not all equal
      * @param confidence confidence of the bounds on the slope, above 0 and below 1
      * @return the test, or why there is none
      */
     public static Answer<Trend> of(double[] values, double confidence) {
+        return of(values, confidence, Autocorrelation.none());
+    }
+
+    /**
+     * Tests a series whose neighbours may resemble each other.
+     *
+     * @param values values in time order, from 4 to 5000, not all equal
+     * @param confidence confidence of the bounds on the slope, above 0 and below 1
+     * @param neighbours how much they do; z, p and the bounds allow for it
+     * @return the test, or why there is none
+     */
+    public static Answer<Trend> of(double[] values, double confidence, Autocorrelation neighbours) {
         if (!(confidence > 0 && confidence < 1))
             throw new IllegalArgumentException("confidence is " + confidence + "; it must lie between 0 and 1");
         if (values.length > MOST)
@@ -52,21 +76,21 @@ public record Trend(
                     Reason.OUT_OF_DOMAIN,
                     values.length + " values; a trend is sought in up to " + MOST
                             + ", so take means of neighbours first");
-        return Sample.varying(values, 4, "a trend").map(sample -> of(sample, confidence));
+        return Sample.varying(values, 4, "a trend")
+                .map(sample -> of(sample, confidence, inflation(sample.size(), neighbours.allowed())));
     }
 
-    /**
-     * {@return the p value where neighbours resemble each other: z over the factor on means, as for a sum of such values}
-     *
-     * <p>Source: after Hamed and Rao, Journal of Hydrology 204 (1998), for a first-order autoregressive series; from memory.
-     *
-     * @param neighbours how much they do
-     */
-    public double pValue(Autocorrelation neighbours) {
-        return Math.min(1, 2 * NormalDistribution.of(0, 1).survivalProbability(Math.abs(z) / neighbours.meanFactor()));
+    private static double inflation(int n, double r) {
+        double sum = 0;
+        double power = 1;
+        for (int i = 1; i < n - 2; i++) {
+            power *= r;
+            sum += (n - i) * (n - i - 1.0) * (n - i - 2.0) * 6 / Math.PI * Math.asin(power / 2);
+        }
+        return 1 + 2 * sum / (n * (n - 1.0) * (n - 2.0));
     }
 
-    private static Trend of(Sample sample, double confidence) {
+    private static Trend of(Sample sample, double confidence, double inflation) {
         int n = sample.size();
         var slopes = new double[n * (n - 1) / 2];
         long score = 0;
@@ -80,7 +104,7 @@ public record Trend(
         }
         Arrays.sort(slopes);
         var ties = ties(sample);
-        double variance = (n * (n - 1.0) * (2.0 * n + 5) - ties.forVariance()) / 18;
+        double variance = (n * (n - 1.0) * (2.0 * n + 5) - ties.forVariance()) / 18 * inflation;
         double z = score == 0 ? 0 : (score - Long.signum(score)) / Math.sqrt(variance);
         var normal = NormalDistribution.of(0, 1);
         double reach = normal.inverseSurvivalProbability((1 - confidence) / 2) * Math.sqrt(variance);
@@ -90,6 +114,7 @@ public record Trend(
         return new Trend(
                 score,
                 variance,
+                inflation,
                 z,
                 Math.min(1, 2 * normal.survivalProbability(Math.abs(z))),
                 score / Math.sqrt((double) pairs * (pairs - ties.pairs())),

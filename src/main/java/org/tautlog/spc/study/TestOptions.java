@@ -3,7 +3,8 @@ package org.tautlog.spc.study;
 /**
  * How tests are made.
  *
- * @param level chance of a positive result by chance alone, for each test of each group; above 0 and below 0.5
+ * @param level chance of a positive result by chance alone, for each test of each group, or of all tests together
+ *     where the tests say so; above 0 and below 0.5
  * @param mostStrays the most strays that the generalized ESD test looks for, at least 1
  * @param halfWindow how many neighbours on either side the running window holds, at least 1
  */

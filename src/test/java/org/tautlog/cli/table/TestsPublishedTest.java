@@ -75,6 +75,13 @@ class TestsPublishedTest {
     }
 
     @Test
+    void changes_names_its_tests_and_what_sets_exit_code_1() {
+        var help = CommandLineRun.of("changes", "--help").out().replaceAll("\\s+", " ");
+        assertTrue(help.contains("Mann-Kendall") && help.contains("Pettitt 1979") && help.contains("Holm"), help);
+        assertTrue(help.contains("1 computed, and one of the four tests found a change"), help);
+    }
+
+    @Test
     void a_test_that_cannot_be_made_says_why_and_the_others_go_on() throws Exception {
         var file = PUBLISHED + "nist_6_3_2_2_flowrate.csv";
         var run = CommandLineRun.of("changes", file, "--value", "x");

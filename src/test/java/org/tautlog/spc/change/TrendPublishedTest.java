@@ -3,8 +3,10 @@ package org.tautlog.spc.change;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.tautlog.spc.Autocorrelation;
 import org.tautlog.spc.Published;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.Simulated;
@@ -48,6 +50,45 @@ class TrendPublishedTest {
         }
         assertEquals(0.05, (double) called / trials, 0.012);
         assertEquals(0.95, (double) held / trials, 0.012);
+    }
+
+    /** The variance of the score that resemblance of neighbours leaves, against a simulation in NumPy. */
+    @Test
+    void the_score_of_resembling_neighbours_varies_as_simulated_in_numpy() {
+        for (var row : Published.rows("trend_variance_neighbours")) {
+            int n = Integer.parseInt(row.get("n"));
+            var neighbours = new Autocorrelation(Double.parseDouble(row.get("r")), 0, n);
+            var trend = Trend.of(Simulated.normal(n, n), 0.95, neighbours).orThrow();
+            assertEquals(
+                    Double.parseDouble(row.get("ratio")),
+                    trend.inflation(),
+                    4 * Double.parseDouble(row.get("error")),
+                    row.toString());
+        }
+    }
+
+    /** Theory: bounds of 95 % hold a slope of 0 in 95 of 100 steady series, also where neighbours resemble each other. */
+    @Test
+    void the_bounds_of_the_slope_hold_the_truth_where_neighbours_resemble_each_other() {
+        int trials = 1000;
+        int held = 0;
+        int heldByEstimate = 0;
+        int heldUnwidened = 0;
+        for (int run = 0; run < trials; run++) {
+            var x = Simulated.normal(810_000L + run, 150);
+            for (int i = 1; i < x.length; i++) x[i] = 0.4 * x[i - 1] + Math.sqrt(1 - 0.16) * x[i];
+            var series = Arrays.copyOfRange(x, 50, 150);
+            if (holds(series, new Autocorrelation(0.4, 0, 100))) held++;
+            if (holds(series, Autocorrelation.ofDifferences(series).orThrow())) heldByEstimate++;
+            if (holds(series, Autocorrelation.none())) heldUnwidened++;
+        }
+        Simulated.assertRate(0.95, held, trials, "bounds that hold the truth");
+        assertTrue(heldByEstimate >= 0.92 * trials, heldByEstimate + " of " + trials);
+        assertTrue(heldUnwidened < 0.85 * trials, heldUnwidened + " of " + trials + " without widening");
+    }
+
+    private static boolean holds(double[] series, Autocorrelation neighbours) {
+        return Trend.of(series, 0.95, neighbours).orThrow().slopeBounds().contains(0);
     }
 
     @Test
