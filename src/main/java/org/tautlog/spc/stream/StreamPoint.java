@@ -10,6 +10,8 @@ package org.tautlog.spc.stream;
  * @param largestDeviation its deviation
  * @param smallest column of the stream with the smallest deviation
  * @param smallestDeviation its deviation
+ * @param upperSum the largest upper sum of one stream, in {@link StreamsLimits#sumSigma}
+ * @param lowerSum the largest lower sum of one stream, in the same
  */
 public record StreamPoint(
         int time,
@@ -18,4 +20,6 @@ public record StreamPoint(
         int largest,
         double largestDeviation,
         int smallest,
-        double smallestDeviation) {}
+        double smallestDeviation,
+        double upperSum,
+        double lowerSum) {}

@@ -56,7 +56,6 @@ import org.tautlog.spc.timeweighted.RunLength;
  * @param signals what was seen, in time order
  */
 public record StreamsChart(StreamsLimits limits, Chart common, List<StreamPoint> points, List<StreamSignal> signals) {
-    private static final double CUSUM_REFERENCE = 0.5;
     private static final double PAIR_D2 = 2 / Math.sqrt(Math.PI);
 
     /** Copies the lists. */
@@ -271,7 +270,7 @@ public record StreamsChart(StreamsLimits limits, Chart common, List<StreamPoint>
     static double cusumDecision(int streams, double falseAlarm) {
         double wanted = Math.log(streams / falseAlarm);
         return new BrentSolver(1e-6)
-                .solve(100, h -> Math.log(RunLength.ofCusum(CUSUM_REFERENCE, h, 0, 0)) - wanted, 0.1, 25);
+                .solve(100, h -> Math.log(RunLength.ofCusum(StreamsLimits.SLACK, h, 0, 0)) - wanted, 0.1, 25);
     }
 
     private static List<Removed> beyond(StreamTable table, StreamsLimits limits, BitSet use, int round) {

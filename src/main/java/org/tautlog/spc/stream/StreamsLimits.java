@@ -15,7 +15,7 @@ import org.tautlog.spc.chart.IndividualsLimits;
  *     where a stream resembles itself from time to time
  * @param familyWidth distance of the group and own limits in their standard deviations, all streams allowed for
  * @param longestRun how often running one stream may be the largest, or the smallest, before it signals
- * @param cusumDecision h of the sums of one stream, in {@code sumFactor} standard deviations; their k is 0.5
+ * @param cusumDecision h of the sums of one stream, in {@code sumFactor} standard deviations
  * @param sumFactor how much wider the sums' scale is where a stream's differences resemble the ones before, at least 1
  * @param cells how many values the limits rest on
  * @param neighbours how much a stream's differences from the mean resemble the ones before, all streams together
@@ -31,6 +31,9 @@ public record StreamsLimits(
         double sumFactor,
         int cells,
         Autocorrelation neighbours) {
+    /** k of the sums of one stream. */
+    public static final double SLACK = 0.5;
+
     /** Checks the ranges and copies the list. */
     public StreamsLimits {
         centres = java.util.Collections.unmodifiableList(new java.util.ArrayList<>(centres));
@@ -58,6 +61,15 @@ public record StreamsLimits(
      */
     public double ownReach(int present) {
         return familyWidth * ownSigma * Math.sqrt(1 - 1.0 / present);
+    }
+
+    /**
+     * {@return the standard deviation that the sums of one stream count in}
+     *
+     * @param present how many streams are present, at least 2
+     */
+    public double sumSigma(int present) {
+        return ownSigma * sumFactor * Math.sqrt(1 - 1.0 / present);
     }
 
     /** {@return distance of the group limits from 0} */

@@ -12,20 +12,25 @@ final class StreamsWatch {
     private final StreamsLimits limits;
     private final StreamTable.Vector centres;
     private final CusumWatch[] sums;
-    private final boolean[] summing;
+    private final boolean[] rising;
+    private final boolean[] falling;
     private final List<StreamPoint> points = new ArrayList<>();
     private int largestBefore = -1;
     private int smallestBefore = -1;
     private int largestRun;
     private int smallestRun;
+    private double largestUpperSum;
+    private double largestLowerSum;
 
     StreamsWatch(StreamsLimits limits) {
         this.limits = limits;
         this.centres = StreamsChart.centres(limits);
         int streams = limits.centres().size();
         sums = new CusumWatch[streams];
-        summing = new boolean[streams];
-        for (int j = 0; j < streams; j++) sums[j] = new CusumWatch(new CusumLimits(0, 0.5, limits.cusumDecision(), 0));
+        rising = new boolean[streams];
+        falling = new boolean[streams];
+        for (int j = 0; j < streams; j++)
+            sums[j] = new CusumWatch(new CusumLimits(0, StreamsLimits.SLACK, limits.cusumDecision(), 0));
     }
 
     List<StreamPoint> points() {
@@ -53,7 +58,6 @@ final class StreamsWatch {
         }
         double high = deviation(table, time, largest);
         double low = deviation(table, time, smallest);
-        points.add(new StreamPoint(time, present, movement, largest, high, smallest, low));
         var signals = new ArrayList<StreamSignal>();
         double group = limits.groupReach();
         if (high > group) signals.add(new StreamSignal(StreamSignal.Kind.GROUP_HIGH, time, largest, high, group));
@@ -61,6 +65,8 @@ final class StreamsWatch {
         own(time, largest, high - movement, smallest, low - movement, limits.ownReach(present), signals);
         runs(time, tiedHigh ? -1 : largest, tiedLow ? -1 : smallest, signals);
         sums(time, table, use, movement, present, signals);
+        points.add(new StreamPoint(
+                time, present, movement, largest, high, smallest, low, largestUpperSum, largestLowerSum));
         return signals;
     }
 
@@ -90,7 +96,7 @@ final class StreamsWatch {
 
     private void sums(
             int time, StreamTable table, BitSet use, double movement, int present, List<StreamSignal> signals) {
-        double sigma = limits.ownSigma() * limits.sumFactor() * Math.sqrt(1 - 1.0 / present);
+        double sigma = limits.sumSigma(present);
         var steps = new CusumPoint[table.streams()];
         double up = 0;
         double down = 0;
@@ -101,20 +107,21 @@ final class StreamsWatch {
             up = Math.max(up, step.upperSum());
             down = Math.max(down, step.lowerSum());
         }
+        largestUpperSum = up;
+        largestLowerSum = down;
         for (int j = 0; j < steps.length; j++) {
             var step = steps[j];
             if (step == null) continue;
-            boolean signalling = step.signal() != CusumPoint.Signal.NONE;
-            boolean rise = step.signal() == CusumPoint.Signal.UP;
-            boolean leading = rise ? up >= down : down >= up;
-            if (signalling && leading && !summing[j])
-                signals.add(new StreamSignal(
-                        rise ? StreamSignal.Kind.OWN_RISE : StreamSignal.Kind.OWN_FALL,
-                        time,
-                        j,
-                        rise ? step.upperSum() : step.lowerSum(),
-                        limits.cusumDecision()));
-            summing[j] = signalling && (leading || summing[j]);
+            boolean rise = step.signal().up() && (up >= down || rising[j]);
+            boolean fall = step.signal().down() && (down >= up || falling[j]);
+            if (rise && !rising[j])
+                signals.add(
+                        new StreamSignal(StreamSignal.Kind.OWN_RISE, time, j, step.upperSum(), limits.cusumDecision()));
+            if (fall && !falling[j])
+                signals.add(
+                        new StreamSignal(StreamSignal.Kind.OWN_FALL, time, j, step.lowerSum(), limits.cusumDecision()));
+            rising[j] = rise;
+            falling[j] = fall;
         }
     }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
@@ -22,6 +23,7 @@ import org.tautlog.spc.timeweighted.EwmaLimits;
 
 /** A study while it is put together. */
 final class Draft {
+    static final String SUMS = "cumulative sums";
     private static final MathContext DIGITS = new MathContext(6);
 
     private final StudyKind kind;
@@ -99,8 +101,10 @@ final class Draft {
         figure("width", of.width());
     }
 
-    void cusum(CusumLimits of) {
+    /** The standard deviation is known where K is so many of it: not where limits are frozen. */
+    void cusum(CusumLimits of, OptionalDouble slack) {
         figure("target", of.target());
+        slack.ifPresent(k -> figure("standard deviation behind k and h", of.reference() / k));
         figure("slack k", of.reference());
         figure("decision value h", of.decision());
     }
@@ -151,22 +155,30 @@ final class Draft {
     void sums(Cusum cusum) {
         var up = sums(cusum, CusumPoint::upperSum);
         var down = sums(cusum, point -> -point.lowerSum());
-        panelOnly("cumulative sums", true, new PanelLine("upper sum", up), new PanelLine("lower sum", down));
-        for (var point : cusum.signals()) {
-            boolean rise = point.signal() == CusumPoint.Signal.UP;
-            int index = (int) point.index();
-            signals.add(new StudySignal(
-                    index + 1,
-                    places.apply(index),
-                    "cumulative sums",
-                    rise ? point.upperSum() : -point.lowerSum(),
-                    moved(point, cusum.limits())));
-        }
+        panelOnly(SUMS, true, new PanelLine("upper sum", up), new PanelLine("lower sum", down));
+        for (var point : cusum.signals())
+            moved(point, cusum.limits(), places.apply((int) point.index())).forEach(signals::add);
     }
 
-    static String moved(CusumPoint point, CusumLimits limits) {
-        return (point.signal() == CusumPoint.Signal.UP ? "risen" : "fallen") + " since point " + (point.began() + 1)
-                + ", now near " + digits(point.level(limits));
+    /** What a step of sums says: one signal for each sum past the decision value. */
+    static List<StudySignal> moved(CusumPoint point, CusumLimits limits, String place) {
+        var said = new ArrayList<StudySignal>();
+        int number = (int) point.index() + 1;
+        if (point.signal().up())
+            said.add(new StudySignal(
+                    number,
+                    place,
+                    SUMS,
+                    point.upperSum(),
+                    "risen since point " + (point.roseAt() + 1) + ", now near " + digits(point.risenLevel(limits))));
+        if (point.signal().down())
+            said.add(new StudySignal(
+                    number,
+                    place,
+                    SUMS,
+                    -point.lowerSum(),
+                    "fallen since point " + (point.fellAt() + 1) + ", now near " + digits(point.fallenLevel(limits))));
+        return said;
     }
 
     private static Chart sums(Cusum cusum, java.util.function.ToDoubleFunction<CusumPoint> sum) {

@@ -1,6 +1,7 @@
 package org.tautlog.spc.study;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Reason;
@@ -23,6 +24,8 @@ import org.tautlog.spc.timeweighted.EwmaWatch;
  * told the first signals. Not thread-safe.
  */
 public final class LongSeries {
+    private static final String FROZEN = "frozen limits";
+
     private final FrozenLimits limits;
     private final String basis;
     private final StudyOptions options;
@@ -102,7 +105,7 @@ public final class LongSeries {
      * @return the chart without a value yet
      */
     public static LongSeries phaseTwo(FrozenLimits limits, StudyOptions options) {
-        return new LongSeries(limits, "frozen limits", options, null);
+        return new LongSeries(limits, FROZEN, options, null);
     }
 
     private static FrozenLimits frozen(StudyKind kind, IndividualsLimits values, StudyOptions options) {
@@ -156,9 +159,8 @@ public final class LongSeries {
             var sum = sums.next(x);
             first.add(Chart.point(n, sum.upperSum(), lines, watch));
             second.add(Chart.point(n, -sum.lowerSum(), lines, watch));
-            if (sum.signal() == CusumPoint.Signal.NONE) return;
-            double plotted = sum.signal() == CusumPoint.Signal.UP ? sum.upperSum() : -sum.lowerSum();
-            first.signal(new StudySignal(n + 1, place(line), "cumulative sums", plotted, Draft.moved(sum, of)));
+            if (sum.signal() != CusumPoint.Signal.NONE)
+                Draft.moved(sum, of, place(line)).forEach(first::signal);
         };
     }
 
@@ -191,9 +193,11 @@ public final class LongSeries {
                 draft.onlyLimits(options.rules());
             }
             default -> {
-                draft.cusum((CusumLimits) limits.limits());
+                draft.cusum(
+                        (CusumLimits) limits.limits(),
+                        basis.equals(FROZEN) ? OptionalDouble.empty() : OptionalDouble.of(options.reference()));
                 draft.panelOnly(
-                        "cumulative sums",
+                        Draft.SUMS,
                         true,
                         line("upper sum", ChartKind.CUSUM, first),
                         line("lower sum", ChartKind.CUSUM, second));

@@ -21,6 +21,7 @@ import org.tautlog.spc.stream.StreamsLimits;
 final class StreamStudy {
     private static final String DEVIATIONS = "deviations from own centre";
     private static final String DIFFERENCES = "differences from the mean";
+    private static final String SUMS = "sums of one stream, in standard deviations";
 
     private StreamStudy() {}
 
@@ -126,6 +127,9 @@ final class StreamStudy {
         draft.figure("reach of deviations from own centre", limits.groupReach());
         draft.figure("reach of differences from the mean", limits.ownReach(layout.streams.size()));
         draft.figure("longest run as the extreme stream", limits.longestRun());
+        draft.figure("slack k of one stream's sums", StreamsLimits.SLACK);
+        draft.figure("decision value h of one stream's sums", limits.cusumDecision());
+        draft.figure("standard deviation behind k and h", limits.sumSigma(layout.streams.size()));
         for (int j = 0; j < layout.streams.size(); j++) {
             var centre = limits.centres().get(j);
             if (centre == null)
@@ -144,6 +148,11 @@ final class StreamStudy {
                 .mapToObj(j -> difference(j, chart, layout))
                 .toArray(PanelLine[]::new);
         draft.panelOnly(DIFFERENCES, true, own);
+        draft.panelOnly(
+                SUMS,
+                false,
+                line("largest upper sum", limits.cusumDecision(), points, StreamPoint::upperSum),
+                line("largest lower sum", limits.cusumDecision(), points, point -> -point.lowerSum()));
         for (var signal : chart.signals()) draft.signal(said(signal, chart, layout));
         return draft;
     }
@@ -203,33 +212,33 @@ final class StreamStudy {
             case OWN_LOW -> name + " below the other streams";
             case RUN_LARGEST -> name + " the largest " + (int) signal.value() + " times running";
             case RUN_SMALLEST -> name + " the smallest " + (int) signal.value() + " times running";
-            case OWN_RISE -> name + " rising against the other streams";
-            case OWN_FALL -> name + " falling against the other streams";
+            case OWN_RISE -> name + " rising against the other streams, " + sum(signal);
+            case OWN_FALL -> name + " falling against the other streams, " + sum(signal);
         };
         var panel = switch (signal.kind()) {
             case ALL_MOVED -> "mean of the streams";
             case GROUP_HIGH, GROUP_LOW, RUN_LARGEST, RUN_SMALLEST -> DEVIATIONS;
-            case OWN_HIGH, OWN_LOW, OWN_RISE, OWN_FALL -> DIFFERENCES;
+            case OWN_HIGH, OWN_LOW -> DIFFERENCES;
+            case OWN_RISE, OWN_FALL -> SUMS;
         };
         return new StudySignal(point, layout.times.get(signal.time()), panel, plotted(signal, chart, layout), said);
     }
 
-    /** Where the signal stands in its panel: a run and a sum stand at the point that completes them. */
+    private static String sum(StreamSignal signal) {
+        return "sum " + Draft.digits(signal.value()) + " past h " + Draft.digits(signal.limit());
+    }
+
+    /** Where the signal stands in its panel: a run stands at the point that completes it. */
     private static double plotted(StreamSignal signal, StreamsChart chart, Layout layout) {
-        if (signal.stream() == null) return signal.value();
-        int stream = signal.stream();
-        double common = chart.points().stream()
-                .filter(point -> point.time() == signal.time())
-                .mapToDouble(StreamPoint::common)
-                .findFirst()
-                .orElse(0);
-        double centre =
-                java.util.Objects.requireNonNullElse(chart.limits().centres().get(stream), 0.0);
-        double deviation = layout.cells.get(signal.time())[stream] - centre;
         return switch (signal.kind()) {
-            case RUN_LARGEST, RUN_SMALLEST -> deviation;
-            case OWN_RISE, OWN_FALL -> deviation - common;
-            case ALL_MOVED, GROUP_HIGH, GROUP_LOW, OWN_HIGH, OWN_LOW -> signal.value();
+            case RUN_LARGEST, RUN_SMALLEST -> {
+                int stream = signal.named().orElseThrow();
+                double centre = java.util.Objects.requireNonNullElse(
+                        chart.limits().centres().get(stream), 0.0);
+                yield layout.cells.get(signal.time())[stream] - centre;
+            }
+            case OWN_FALL -> -signal.value();
+            case ALL_MOVED, GROUP_HIGH, GROUP_LOW, OWN_HIGH, OWN_LOW, OWN_RISE -> signal.value();
         };
     }
 }

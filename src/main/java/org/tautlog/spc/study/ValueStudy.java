@@ -1,5 +1,6 @@
 package org.tautlog.spc.study;
 
+import java.util.OptionalDouble;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Autocorrelation;
 import org.tautlog.spc.chart.IndividualsChart;
@@ -71,7 +72,11 @@ final class ValueStudy {
                 .flatMap(basis -> Cusum.of(basis.limits(), x).map(sums -> {
                     var draft = asked.draft(basis, x.length, asked::place);
                     sayNeighbours(draft, basis, x);
-                    draft.cusum(basis.limits());
+                    draft.cusum(
+                            basis.limits(),
+                            asked.frozen() == null
+                                    ? OptionalDouble.of(asked.options().reference())
+                                    : OptionalDouble.empty());
                     draft.sums(sums);
                     draft.onlyLimits(asked.options().rules());
                     return draft.study();

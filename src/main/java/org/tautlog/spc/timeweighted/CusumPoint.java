@@ -20,32 +20,54 @@ public record CusumPoint(
         /** The upper one: the process has risen. */
         UP,
         /** The lower one: the process has fallen. */
-        DOWN
+        DOWN,
+        /** Both: values far off either way follow each other. */
+        BOTH;
+
+        /** {@return whether the upper sum lies above the decision value} */
+        public boolean up() {
+            return this == UP || this == BOTH;
+        }
+
+        /** {@return whether the lower sum lies above the decision value} */
+        public boolean down() {
+            return this == DOWN || this == BOTH;
+        }
     }
 
-    /** {@return the place of the first value of the run that signals, from 0; this point's own place where none does} */
-    public long began() {
-        return switch (signal) {
-            case NONE -> index;
-            case UP -> index - upperRun + 1;
-            case DOWN -> index - lowerRun + 1;
-        };
+    /** {@return the place of the first value of the run of the upper sum, from 0} */
+    public long roseAt() {
+        return index - upperRun + 1;
+    }
+
+    /** {@return the place of the first value of the run of the lower sum, from 0} */
+    public long fellAt() {
+        return index - lowerRun + 1;
     }
 
     /**
-     * {@return where the process lies now, by the run that signals; the target where none does}
+     * {@return where the process lies now by the run of the upper sum, which must be above 0}
      *
-     * <pre> target + K + C+ / N+  or  target - K - C- / N- </pre>
+     * <pre> target + K + C+ / N+ </pre>
      *
      * Source: Montgomery 9.1.
      *
      * @param limits the limits that the point was held against
      */
-    public double level(CusumLimits limits) {
-        return switch (signal) {
-            case NONE -> limits.target();
-            case UP -> limits.target() + limits.reference() + upperSum / upperRun;
-            case DOWN -> limits.target() - limits.reference() - lowerSum / lowerRun;
-        };
+    public double risenLevel(CusumLimits limits) {
+        return limits.target() + limits.reference() + upperSum / upperRun;
+    }
+
+    /**
+     * {@return where the process lies now by the run of the lower sum, which must be above 0}
+     *
+     * <pre> target - K - C- / N- </pre>
+     *
+     * Source: Montgomery 9.1.
+     *
+     * @param limits the limits that the point was held against
+     */
+    public double fallenLevel(CusumLimits limits) {
+        return limits.target() - limits.reference() - lowerSum / lowerRun;
     }
 }

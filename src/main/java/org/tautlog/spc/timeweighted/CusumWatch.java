@@ -24,7 +24,7 @@ public final class CusumWatch {
      * Takes the next value; nothing is allocated.
      *
      * @param x a finite value
-     * @return which sum lies above the decision value; the larger one where both do
+     * @return which sum lies above the decision value
      */
     public CusumPoint.Signal step(double x) {
         if (!Double.isFinite(x)) throw new IllegalArgumentException("x is " + x + "; it must be a finite number");
@@ -33,8 +33,10 @@ public final class CusumWatch {
         lower = Math.max(0, (limits.target() - limits.reference()) - x + lower);
         upperRun = upper > 0 ? upperRun + 1 : 0;
         lowerRun = lower > 0 ? lowerRun + 1 : 0;
-        if (Math.max(upper, lower) <= limits.decision()) return CusumPoint.Signal.NONE;
-        return upper >= lower ? CusumPoint.Signal.UP : CusumPoint.Signal.DOWN;
+        boolean up = upper > limits.decision();
+        boolean down = lower > limits.decision();
+        if (up && down) return CusumPoint.Signal.BOTH;
+        return up ? CusumPoint.Signal.UP : down ? CusumPoint.Signal.DOWN : CusumPoint.Signal.NONE;
     }
 
     /**

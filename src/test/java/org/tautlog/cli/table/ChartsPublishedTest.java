@@ -100,6 +100,10 @@ class ChartsPublishedTest {
                     -Double.parseDouble(printed.get(i).get("slo_printed")), line(group, 1, i), 0.0051, "down " + i);
         }
         assertEquals(List.of(14, 15, 16, 17, 18, 19, 20), signals(group));
+        assertEquals(
+                0.635,
+                group.path("figures").path("standard deviation behind k and h").asDouble(),
+                1e-12);
     }
 
     /** Definition of the head start, Lucas and Crosier (1982): both sums begin at h / 2. */

@@ -133,6 +133,11 @@ class TableStudiesTest {
         assertTrue(after.out().contains("frozen limits"), after.out());
         assertTrue(after.out().contains("spindle SP3 above the other streams"), after.out());
         assertFalse(after.out().contains("spindle SP2 above the other streams"), after.out());
+        assertTrue(after.out().contains("decision value h of one stream's sums"), after.out());
+        assertTrue(
+                after.out().contains("spindle SP3 rising against the other streams, sum ")
+                        && after.out().contains(" past h "),
+                after.out());
         var others =
                 table(streams(0).lines().filter(row -> !row.startsWith("SP3")).collect(Collectors.joining("\n"))
                         + "\nSP9,100\n");

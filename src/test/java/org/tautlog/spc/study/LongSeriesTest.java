@@ -48,7 +48,11 @@ class LongSeriesTest {
         for (int i = 0; i < values.length; i++) held.next(values[i], i + 2);
         var again = held.study().orThrow();
         assertEquals(whole.panels(), again.panels());
-        assertEquals(whole.figures(), again.figures());
+        assertEquals(
+                whole.figures().stream()
+                        .filter(figure -> !figure.name().equals("standard deviation behind k and h"))
+                        .toList(),
+                again.figures());
         assertEquals(whole.signalCount(), again.signalCount());
         assertEquals(firstOfEachPanel(whole), again.signals());
         assertEquals(whole.points(), again.points());

@@ -33,7 +33,7 @@ class TimeWeightedPublishedTest {
         assertEquals(
                 List.of(14L, 15L, 16L, 17L, 18L, 19L, 20L),
                 cusum.signals().stream().map(point -> point.index() + 1).toList());
-        assertEquals(12L, cusum.signals().get(0).began(), "the run that signals began at the 13th group");
+        assertEquals(12L, cusum.signals().get(0).roseAt(), "the run that signals began at the 13th group");
     }
 
     /** Source: Montgomery, tables 9.1 and 9.2, mean 10, sigma 1, k 0.5, h 5: sums 5.28 and 5.30 at 29 and 30, N+ 7. */
@@ -47,8 +47,8 @@ class TimeWeightedPublishedTest {
                 List.of(29L, 30L),
                 cusum.signals().stream().map(p -> p.index() + 1).toList());
         assertEquals(7, cusum.points().get(28).upperRun());
-        assertEquals(22L, cusum.points().get(28).began(), "the shift began at the 23rd value");
-        assertEquals(11.25, cusum.points().get(28).level(cusum.limits()), 0.005, "Montgomery 9.1.2, from memory");
+        assertEquals(22L, cusum.points().get(28).roseAt(), "the shift began at the 23rd value");
+        assertEquals(11.25, cusum.points().get(28).risenLevel(cusum.limits()), 0.005, "Montgomery 9.1.2, from memory");
         assertEquals(
                 1.77,
                 cusum.points().stream()

@@ -2,6 +2,7 @@ package org.tautlog.spc.timeweighted;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
 import java.util.function.Supplier;
@@ -136,6 +137,18 @@ class TimeWeightedTest {
         var limits = Cusum.phaseOne(values, VALUES, headed).orThrow().limits();
         assertEquals(limits.decision() / 2, limits.headStart(), 1e-12);
         assertEquals(limits.decision() / 10, limits.reference(), 1e-12);
+    }
+
+    /** By hand: C+ is 19.5, then 7; C- is 0, then 11.5. */
+    @Test
+    void a_point_past_both_limits_is_said_for_both() {
+        var point = Cusum.of(new CusumLimits(0, 0.5, 5, 0), new double[] {20, -12})
+                .orThrow()
+                .points()
+                .get(1);
+        assertEquals(CusumPoint.Signal.BOTH, point.signal());
+        assertEquals(List.of(7.0, 11.5), List.of(point.upperSum(), point.lowerSum()));
+        assertEquals(List.of(0L, 1L), List.of(point.roseAt(), point.fellAt()));
     }
 
     @Test
