@@ -125,9 +125,9 @@ record GaugeStudying(
         });
         biases.forEach((nominal, answer) -> lines.add("bias at " + Digits.of(nominal) + ": "
                 + answer.found()
-                        .map(bias -> Digits.of(bias.value()) + "  (" + Digits.of(bias.bounds()) + " with 95 %), n = "
-                                + bias.n()
-                                + (bias.bounds().contains(0) ? ", 0 within the bounds" : ", 0 outside the bounds"))
+                        .map(bias -> Digits.of(bias.value()) + "  (" + Digits.of(bias.bounds()) + " with 95 %), "
+                                + bias.n() + " readings of this reference; a bias of 0 lies "
+                                + (bias.bounds().contains(0) ? "within" : "outside") + " the bounds")
                         .orElseGet(() -> answer.whyMissing().orElse(""))));
         linearity
                 .values()
@@ -135,7 +135,8 @@ record GaugeStudying(
                         + answer.found()
                                 .map(line -> "slope " + Digits.of(line.slope()) + "  (" + Digits.of(line.slopeBounds())
                                         + " with 95 %), bias at 0 " + Digits.of(line.intercept()) + "  ("
-                                        + Digits.of(line.interceptBounds()) + "), n = " + line.n())
+                                        + Digits.of(line.interceptBounds()) + "), " + line.n()
+                                        + " readings of all references")
                                 .orElseGet(() -> answer.whyMissing().orElse(""))));
         return lines;
     }
@@ -156,9 +157,10 @@ record GaugeStudying(
         if (result.gauge() > 0) {
             lines.add("  categories the gauge can tell: " + (long) result.categories());
         }
-        if (result.method() == GaugeResult.Method.ANOVA) {
-            lines.add("  interaction of part and appraiser: p " + Digits.of(result.interactionPValue())
-                    + (result.interactionPooled() ? ", taken as repeatability" : ", kept"));
+        var interaction = result.interaction();
+        if (interaction != null) {
+            lines.add("  interaction of part and appraiser: p " + Digits.of(interaction.pValue())
+                    + (interaction.pooled() ? ", taken as repeatability" : ", kept"));
         }
     }
 

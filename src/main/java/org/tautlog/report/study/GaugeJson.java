@@ -62,8 +62,11 @@ public final class GaugeJson {
         node.put("contribution", Nodes.number(result.contribution()));
         tolerance.ifPresent(width -> node.put("shareOfTolerance", Nodes.number(result.shareOfTolerance(width))));
         if (result.gauge() > 0) node.put("categories", Nodes.number(result.categories()));
-        node.put("interactionPValue", Nodes.number(result.interactionPValue()));
-        node.put("interactionPooled", result.interactionPooled());
+        var interaction = result.interaction();
+        if (interaction != null) {
+            node.put("interactionPValue", Nodes.number(interaction.pValue()));
+            node.put("interactionPooled", interaction.pooled());
+        }
         node.put("parts", result.parts());
         node.put("appraisers", result.appraisers());
         node.put("trials", result.trials());

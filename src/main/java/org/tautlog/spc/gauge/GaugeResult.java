@@ -1,5 +1,7 @@
 package org.tautlog.spc.gauge;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A crossed gauge study. Standard deviations in the units of the measurements.
  *
@@ -9,9 +11,7 @@ package org.tautlog.spc.gauge;
  * @param gauge GRR: both together
  * @param part PV: between parts
  * @param total TV: all together
- * @param interactionPValue chance of so large an interaction of part and appraiser where there is none; 1 for the range method,
- *     which cannot see it
- * @param interactionPooled whether the interaction was taken as repeatability
+ * @param interaction what was found of an interaction of part and appraiser; null for the range method, which cannot see it
  * @param parts how many parts
  * @param appraisers how many appraisers
  * @param trials how many trials of each part by each appraiser
@@ -23,13 +23,20 @@ public record GaugeResult(
         double gauge,
         double part,
         double total,
-        double interactionPValue,
-        boolean interactionPooled,
+        @Nullable Interaction interaction,
         int parts,
         int appraisers,
         int trials) {
     /** The root of 2 as the manual rounds it. */
     private static final double CATEGORIES = 1.41;
+
+    /**
+     * The test for an interaction of part and appraiser.
+     *
+     * @param pValue chance of so large an interaction where there is none
+     * @param pooled whether it was taken as repeatability
+     */
+    public record Interaction(double pValue, boolean pooled) {}
 
     /** How a gauge study is computed. */
     public enum Method {

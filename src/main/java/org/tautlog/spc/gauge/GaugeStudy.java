@@ -1,6 +1,7 @@
 package org.tautlog.spc.gauge;
 
 import org.apache.commons.statistics.distribution.FDistribution;
+import org.jspecify.annotations.Nullable;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.Sample;
@@ -87,9 +88,12 @@ public final class GaugeStudy {
         double o = Math.max(0, (mso - against) / ((double) n * r));
         double part = Math.max(0, (msp - against) / ((double) k * r));
         return combined(
-                GaugeResult.Method.ANOVA, Math.sqrt(e), Math.sqrt(o + po), Math.sqrt(part), p, pooled, new int[] {
-                    n, k, r
-                });
+                GaugeResult.Method.ANOVA,
+                Math.sqrt(e),
+                Math.sqrt(o + po),
+                Math.sqrt(part),
+                new GaugeResult.Interaction(p, pooled),
+                new int[] {n, k, r});
     }
 
     /**
@@ -125,8 +129,7 @@ public final class GaugeStudy {
                     ev,
                     Math.sqrt(Math.max(0, av)),
                     range(byPart) / single(n),
-                    1,
-                    true,
+                    null,
                     new int[] {n, k, r}));
         });
     }
@@ -136,12 +139,11 @@ public final class GaugeStudy {
             double ev,
             double av,
             double pv,
-            double interaction,
-            boolean pooled,
+            GaugeResult.@Nullable Interaction interaction,
             int[] sizes) {
         double gauge = Math.hypot(ev, av);
         return new GaugeResult(
-                method, ev, av, gauge, pv, Math.hypot(gauge, pv), interaction, pooled, sizes[0], sizes[1], sizes[2]);
+                method, ev, av, gauge, pv, Math.hypot(gauge, pv), interaction, sizes[0], sizes[1], sizes[2]);
     }
 
     private static Answer<Sample> checked(double[][][] measured) {

@@ -113,6 +113,8 @@ class StudiesPublishedTest {
         assertEquals(1.10456, ranges.path("part").asDouble(), 1.5e-4);
         assertEquals(0.2668, ranges.path("shareOfTotal").asDouble(), 1e-4);
         assertEquals(5, ranges.path("categories").asInt());
+        assertTrue(ranges.path("interactionPValue").isMissingNode(), "ranges cannot see an interaction");
+        assertTrue(ranges.path("interactionPooled").isMissingNode(), "ranges cannot see an interaction");
     }
 
     /** AIAG, Measurement Systems Analysis, 3rd edition, linearity: slope -0.131667, intercept 0.736667, five biases as printed. */
@@ -129,6 +131,10 @@ class StudiesPublishedTest {
         assertEquals(-0.131667, study.path("linearity").path("slope").asDouble(), 5e-7);
         assertEquals(0.736667, study.path("linearity").path("intercept").asDouble(), 5e-7);
         assertTrue(study.path("linearity").path("slopeBounds").path("upper").asDouble() < 0, "not linear, as he says");
+        var words = CommandLineRun.of("gauge", file, "--value", "reading", "--reference", "reference")
+                .out();
+        assertTrue(words.contains("12 readings of this reference; a bias of 0 lies outside the bounds"), words);
+        assertTrue(words.contains("60 readings of all references"), words);
     }
 
     private static JsonNode manual() throws Exception {

@@ -32,8 +32,8 @@ class GaugeStudyPublishedTest {
     @Test
     void analysis_of_variance_gives_the_components_of_the_manual() {
         var study = GaugeStudy.byAnova(manual(), GaugeOptions.withDefaults()).orThrow();
-        assertTrue(study.interactionPooled());
-        assertEquals(0.9741064, study.interactionPValue(), 5e-8);
+        assertTrue(study.interaction().pooled());
+        assertEquals(0.9741064, study.interaction().pValue(), 5e-8);
         assertEquals(0.199933, study.repeatability(), 1e-6);
         assertEquals(0.226838, study.reproducibility(), 1e-6);
         assertEquals(0.302373, study.gauge(), 2e-6);
