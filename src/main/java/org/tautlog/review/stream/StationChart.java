@@ -31,14 +31,6 @@ public record StationChart(
                 .count();
     }
 
-    /** {@return how many signals speak of all spindles together} */
-    public int commonSignals() {
-        return (int) chart.found().stream()
-                .flatMap(found -> found.signals().stream())
-                .filter(signal -> !signal.kind().ofOneStream())
-                .count();
-    }
-
     /**
      * {@return whether the chart has a signal of one stream}
      *

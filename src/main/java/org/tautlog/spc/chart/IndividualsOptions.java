@@ -59,15 +59,6 @@ public record IndividualsOptions(
     }
 
     /**
-     * {@return these options with another width}
-     *
-     * @param other limits' distance from the centre line in standard deviations
-     */
-    public IndividualsOptions withWidth(double other) {
-        return new IndividualsOptions(spread, other, rules, neighbours, phaseOne);
-    }
-
-    /**
      * {@return these options with another treatment of neighbours}
      *
      * @param other the treatment
