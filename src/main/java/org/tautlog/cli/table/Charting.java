@@ -56,7 +56,7 @@ record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> g
         var texts = named ? List.of(subgroup) : List.<String>of();
         Optional<CsvColumns> read = LongSeries.charts(kind)
                 ? table.readUpTo(LongCharting.MOST_AT_ONCE, numbers, texts, err)
-                : Optional.of(table.read(numbers, texts, err));
+                : Optional.of(table.read(numbers, texts, row -> kind.refuses(row.numbers()), err));
         if (read.isEmpty()) {
             return LongCharting.run(table, kind, values, study, frozen, err);
         }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.tautlog.cli.terminal.Refusal;
@@ -37,7 +38,18 @@ final class TableInputs {
 
     /** The rows with their numbers and texts, the columns of {@code --by} first among the texts. */
     CsvColumns read(List<String> numbers, List<String> texts, PrintWriter err) throws IOException {
-        return kept(Refusal.orRefuse(CsvColumns.read(file, numbers, names(texts), CsvColumns.MOST_ROWS)), err);
+        return kept(all(numbers, texts), err);
+    }
+
+    /** The same without the rows that somebody refuses. */
+    CsvColumns read(
+            List<String> numbers, List<String> texts, Function<CsvRow, Optional<String>> refuses, PrintWriter err)
+            throws IOException {
+        return kept(all(numbers, texts).without(file, refuses), err);
+    }
+
+    private CsvColumns all(List<String> numbers, List<String> texts) throws IOException {
+        return Refusal.orRefuse(CsvColumns.read(file, numbers, names(texts), CsvColumns.MOST_ROWS));
     }
 
     /** The rows, or nothing where there are more than so many. */

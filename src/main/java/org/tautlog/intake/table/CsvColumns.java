@@ -2,9 +2,15 @@ package org.tautlog.intake.table;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
+import org.tautlog.problem.ProblemCode;
+import org.tautlog.problem.Where;
 
 /**
  * Named columns of a table in a text file. Encoding, delimiter and decimal mark are found by the names asked for and by
@@ -44,5 +50,28 @@ public record CsvColumns(CsvRows rows, int rejected, List<Problem> problems) {
                                 scan.value().get().rejected(),
                                 scan.value().get().problems()),
                         List.of());
+    }
+
+    /**
+     * {@return the same columns without the rows that somebody refuses, each refused one counted and named}
+     *
+     * @param file the file that they were read from
+     * @param why why a row cannot be used, empty where it can
+     */
+    public CsvColumns without(Path file, Function<CsvRow, Optional<String>> why) {
+        var kept = IntStream.builder();
+        var named = new ArrayList<>(problems);
+        for (int i = 0; i < rows.size(); i++) {
+            var row = rows.get(i);
+            var refused = why.apply(row);
+            if (refused.isEmpty()) {
+                kept.add(i);
+            } else if (named.size() < CsvScan.MOST_PROBLEMS) {
+                named.add(new Problem(
+                        ProblemCode.BAD_VALUE, Where.line(file.toString(), row.line()), refused.get(), "", ""));
+            }
+        }
+        var left = rows.at(kept.build().toArray());
+        return new CsvColumns(left, rejected + rows.size() - left.size(), named);
     }
 }

@@ -88,15 +88,9 @@ public final class CountChart {
                 .flatMap(c -> Sample.of(amounts, 1, "amounts behind counts"))
                 .flatMap(a -> {
                     for (int i = 0; i < counts.length; i++) {
-                        if (counts[i] < 0 || !(amounts[i] > 0))
-                            return Answer.missing(
-                                    Reason.OUT_OF_DOMAIN,
-                                    "point " + (i + 1) + " counts " + counts[i] + " in " + amounts[i]
-                                            + "; a count is not negative and its amount is above 0");
-                        if (model.binomial() && counts[i] > amounts[i])
-                            return Answer.missing(
-                                    Reason.OUT_OF_DOMAIN,
-                                    "point " + (i + 1) + " counts " + counts[i] + " of " + amounts[i] + " items");
+                        var refused = model.refuses(counts[i], amounts[i]);
+                        if (refused.isPresent())
+                            return Answer.missing(Reason.OUT_OF_DOMAIN, "point " + (i + 1) + " " + refused.get());
                     }
                     if (model.equalAmounts() && a.min() < a.max())
                         return Answer.missing(

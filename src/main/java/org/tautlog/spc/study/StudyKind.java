@@ -1,10 +1,12 @@
 package org.tautlog.spc.study;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.tautlog.spc.chart.IndividualsLimits;
 import org.tautlog.spc.chart.SubgroupLimits;
 import org.tautlog.spc.count.CountLimits;
+import org.tautlog.spc.count.CountModel;
 import org.tautlog.spc.multivariate.HotellingLimits;
 import org.tautlog.spc.stream.StreamsLimits;
 import org.tautlog.spc.timeweighted.CusumLimits;
@@ -79,6 +81,17 @@ public enum StudyKind {
     /** {@return whether it charts counts with an amount behind each} */
     public boolean counts() {
         return limits == CountLimits.class;
+    }
+
+    /**
+     * {@return why a row cannot be charted whatever the others hold, empty where it can}
+     *
+     * @param values the row's values
+     */
+    public Optional<String> refuses(List<Double> values) {
+        return counts()
+                ? CountModel.valueOf(name()).refuses(values.get(0), values.size() > 1 ? values.get(1) : 1)
+                : Optional.empty();
     }
 
     /** {@return whether it watches its limits only, whatever run rules are asked for} */

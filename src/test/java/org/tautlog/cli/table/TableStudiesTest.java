@@ -80,6 +80,19 @@ class TableStudiesTest {
         assertTrue(count >= least, "signals " + count);
     }
 
+    @ParameterizedTest
+    @CsvSource({"p", "np", "u", "p-laney"})
+    void a_count_that_cannot_be_is_rejected_with_its_line_and_the_rest_is_charted(String kind) throws IOException {
+        var table = table("bad,of\n3,50\n5,50\n4,0\n2,50\nseven,50\n60,50\n6,50\n-1,50\n4,50\n");
+        var run = CommandLineRun.of("chart", table, "--kind", kind, "--value", "bad", "--amount", "of");
+        int rejected = kind.equals("u") ? 3 : 4;
+        assertEquals(1, run.exitCode(), run.out() + run.err());
+        assertTrue(run.err().contains(rejected + " of 9 rows could not be used"), run.err());
+        for (int line : kind.equals("u") ? new int[] {4, 6, 9} : new int[] {4, 6, 7, 9})
+            assertTrue(run.err().contains("table.csv:" + line), run.err());
+        assertTrue(run.out().contains((9 - rejected) + " points"), run.out());
+    }
+
     @Test
     void decimal_commas_are_read() throws IOException {
         var run = CommandLineRun.of("chart", table("x;y\n1,5;0\n2,5;0\n1,5;0\n2,5;0\n"), "--value", "x");
