@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.cli.terminal.Terminal;
-import org.tautlog.report.study.SeriesJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,7 +20,8 @@ import picocli.CommandLine.Spec;
                     + " point that breaks a rule.",
             "",
             "Rows are taken in the order of the file. --freeze keeps the limits in a file; --limits holds later values"
-                    + " against them.",
+                    + " against them, by the names of their columns. A group or stream that stands on one side only is"
+                    + " named as not watched, with exit code 1.",
             "",
             "A table of more than 1,000,000 rows is charted value by value where the kind is individuals, ewma or cusum:"
                     + " a first pass over the file for the limits, of which no value is left out, and one for the"
@@ -38,7 +38,7 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             StudyCode.NOTHING_FOUND,
-            StudyCode.FOUND,
+            "1:computed, and there are signals, rows that could not be used, or groups or streams that nobody watched",
             StudyCode.WRONG_USE,
             StudyCode.NOTHING,
             StudyCode.FAILED
@@ -82,15 +82,15 @@ final class ChartCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         var line = spec.commandLine();
-        var files = new ChartFiles(out, freeze, limits);
-        var charting = Charting.run(table, options, values, amount, files, line.getErr());
-        var value = String.join(", ", values);
+        var files = new ChartFiles(DrawingFile.of(out), freeze, limits);
+        var asked = options.columns(values, amount == null ? "" : amount, table.by(), unit);
+        var charting = Charting.run(table, options, asked, files.inUse(), line.getErr());
         if (json) {
-            line.getOut().println(SeriesJson.of(charting.kind(), value, charting.rejected(), charting.groups()));
+            line.getOut().println(charting.json());
         } else {
-            charting.lines(value, unit).forEach(text -> line.getOut().println(Terminal.harmless(text)));
+            charting.lines().forEach(text -> line.getOut().println(Terminal.harmless(text)));
         }
-        files.write(charting, value, unit, line.getErr());
+        files.write(charting, table.file(), line.getErr());
         return charting.exitCode();
     }
 }

@@ -5,62 +5,63 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
-import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.archive.Archive;
 import org.tautlog.cli.terminal.Refusal;
-import org.tautlog.cli.terminal.ReportFile;
 import org.tautlog.report.chart.SeriesChart;
+import org.tautlog.report.study.KeptLimits;
 import org.tautlog.report.study.LimitsFile;
 import org.tautlog.spc.study.FrozenLimits;
 
 /** The files beside a chart: its drawing, and limits that are kept or used again. */
 record ChartFiles(
-        @Nullable Path out, @Nullable Path freeze, @Nullable Path limits) {
+        @Nullable DrawingFile out,
+        @Nullable Path freeze,
+        @Nullable Path limits) {
     ChartFiles {
-        if (out != null && !isPng(out) && !ending(out).endsWith(".svg")) {
-            throw Refusal.wrongUse(out + " is neither .svg nor .png; name the drawing FILE.svg or FILE.png");
-        }
-        if (freeze != null && Files.exists(freeze)) {
-            throw Refusal.wrongUse(freeze + " exists; limits in use are never overwritten: name a new file");
+        if (freeze != null) {
+            DrawingFile.checkFolder(freeze, "--freeze FILE");
+            if (Files.exists(freeze)) {
+                throw Refusal.wrongUse(freeze + " exists; limits in use are never overwritten: name a new file");
+            }
+            if (limits != null) {
+                throw Refusal.wrongUse("--freeze keeps limits made of these values, --limits brings others; give one");
+            }
         }
     }
 
-    /** The frozen limits by group; empty where none are used. */
-    Map<String, FrozenLimits> frozen() throws IOException {
-        return limits == null ? Map.of() : Refusal.orRefuse(LimitsFile.read(limits));
+    /** The limits to hold values against; empty where they are made of the values themselves. */
+    Optional<LimitsInUse> inUse() throws IOException {
+        return limits == null
+                ? Optional.empty()
+                : Optional.of(new LimitsInUse(limits, Refusal.orRefuse(LimitsFile.read(limits))));
     }
 
-    void write(Charting charting, String value, String unit, PrintWriter err) throws IOException {
+    void write(Charting charting, Path table, PrintWriter err) throws IOException {
         var found = charting.found();
+        var columns = charting.columns();
         if (out != null && !found.isEmpty()) {
-            var bytes = isPng(out)
-                    ? SeriesChart.png(value, unit, found)
-                    : SeriesChart.svg(value, unit, found).getBytes(StandardCharsets.UTF_8);
-            var part = ReportFile.part(out);
-            Files.write(part, bytes);
-            Files.move(part, out, StandardCopyOption.REPLACE_EXISTING);
-            err.println("drawing: " + out
-                    + (found.size() > SeriesChart.MOST_GROUPS
-                            ? ", the first " + SeriesChart.MOST_GROUPS + " of " + found.size() + " groups"
-                            : ""));
+            out.write(
+                    out.isPng()
+                            ? SeriesChart.png(charting.value(), columns.unit(), found)
+                            : SeriesChart.svg(charting.value(), columns.unit(), found)
+                                    .getBytes(StandardCharsets.UTF_8),
+                    found.keySet(),
+                    SeriesChart.MOST_GROUPS,
+                    err);
         }
-        if (freeze != null && !found.isEmpty()) {
+        if (freeze != null && found.isEmpty()) {
+            err.println("limits: none written, as there is no chart");
+        } else if (freeze != null) {
             var kept = new LinkedHashMap<String, FrozenLimits>();
             found.forEach((group, study) -> kept.put(group, study.limits()));
-            Files.writeString(freeze, LimitsFile.text(kept), StandardOpenOption.CREATE_NEW);
+            var name = String.valueOf(table.getFileName());
+            var limits = new KeptLimits(charting.kind(), columns, name, Archive.sha256(table), kept);
+            Files.writeString(freeze, LimitsFile.text(limits), StandardOpenOption.CREATE_NEW);
             err.println("limits: " + freeze);
         }
-    }
-
-    private static boolean isPng(Path file) {
-        return ending(file).endsWith(".png");
-    }
-
-    private static String ending(Path file) {
-        return file.toString().toLowerCase(Locale.ROOT);
     }
 }

@@ -4,10 +4,12 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.cli.terminal.Refusal;
+import org.tautlog.report.study.ChartedColumns;
 import org.tautlog.spc.chart.IndividualsOptions;
 import org.tautlog.spc.chart.PhaseOneOptions;
 import org.tautlog.spc.chart.RunRule;
@@ -22,8 +24,8 @@ final class ChartOptions {
             names = "--kind",
             paramLabel = "KIND",
             description = "Which chart: individuals, mean-range, mean-deviation, ewma, cusum, t2, p, np, c, u, p-laney,"
-                    + " u-laney, or streams (default: individuals; with --subgroup: mean-range; taken from the"
-                    + " file with --limits).")
+                    + " u-laney, or streams (default for one column: individuals, with --subgroup mean-range;"
+                    + " taken from the file with --limits).")
     private @Nullable String kind;
 
     @Option(
@@ -98,18 +100,65 @@ final class ChartOptions {
             description = "Do not widen limits where neighbouring values resemble each other.")
     private boolean doNotWiden;
 
-    @Nullable String subgroup() {
-        return subgroup;
+    /** What of a table is asked for. */
+    ChartedColumns columns(List<String> values, String amount, List<String> by, String unit) {
+        var size = subgroup == null ? OptionalInt.empty() : TableInputs.size(subgroup);
+        if (size.isPresent() && size.getAsInt() < 2) {
+            throw Refusal.wrongUse("--subgroup is " + size.getAsInt() + "; a subgroup holds at least 2 values");
+        }
+        return new ChartedColumns(
+                values, amount, by, subgroup == null || size.isPresent() ? "" : subgroup, size.orElse(0), unit);
     }
 
     boolean namesKind() {
         return kind != null;
     }
 
-    StudyKind kind() {
-        if (kind == null) {
-            return subgroup == null ? StudyKind.INDIVIDUALS : StudyKind.MEAN_RANGE;
+    /** The chart asked for, or the usual one for so many columns; several could be subgroups or features. */
+    StudyKind kind(ChartedColumns columns) {
+        if (kind != null) {
+            return named(kind);
         }
+        if (columns.values().size() > 1) {
+            throw Refusal.wrongUse(columns.values().size() + " columns can be the values of one subgroup in each row"
+                    + " (--kind mean-range or mean-deviation) or so many features (--kind t2); say which with --kind");
+        }
+        return subgroup == null ? StudyKind.INDIVIDUALS : StudyKind.MEAN_RANGE;
+    }
+
+    /** Why a chart is of its kind where nobody named it. */
+    String kindReason(StudyKind chosen) {
+        return kind != null
+                ? ""
+                : chosen.word() + ", as "
+                        + (subgroup == null ? "one column is charted without subgroups" : "subgroups are asked for")
+                        + "; --kind names another";
+    }
+
+    @Nullable StudyKind askedKind() {
+        return kind == null ? null : named(kind);
+    }
+
+    /** What limits from a file hold already and a command line cannot change. */
+    void refuseBesideLimits() {
+        var given = new java.util.LinkedHashMap<String, Boolean>();
+        given.put("--width", width != null);
+        given.put("--centre and --deviation", centre != null || deviation != null);
+        given.put("--weight", weight != null);
+        given.put("--slack", slack != null);
+        given.put("--decision", decision != null);
+        given.put("--head-start", headStart);
+        given.put("--keep-all", keepAll);
+        given.put("--do-not-widen", doNotWiden);
+        given.forEach((option, there) -> {
+            if (there) {
+                throw Refusal.wrongUse(
+                        option + " changes how limits are made, and --limits brings them finished;" + " leave one out");
+            }
+        });
+    }
+
+    private static StudyKind named(String kind) {
         return StudyKind.of(kind)
                 .orElseThrow(() -> Refusal.wrongUse("there is no chart '" + kind + "'; the charts are "
                         + Arrays.stream(StudyKind.values()).map(StudyKind::word).collect(Collectors.joining(", "))));
@@ -139,17 +188,16 @@ final class ChartOptions {
         }
     }
 
-    StudyOptions study() {
+    StudyOptions study(ChartedColumns columns) {
         if ((centre == null) != (deviation == null)) {
             throw Refusal.wrongUse("--centre and --deviation are taken as known together; give both or neither");
         }
         var usual = StudyOptions.withDefaults();
-        var size = subgroup == null ? java.util.OptionalInt.empty() : TableInputs.size(subgroup);
         try {
             return new StudyOptions(
                     chosenRules(),
                     width,
-                    size.isPresent() ? size.getAsInt() : null,
+                    columns.subgroupSize() > 0 ? columns.subgroupSize() : null,
                     weight == null ? usual.lambda() : weight,
                     slack == null ? usual.reference() : slack,
                     decision == null ? usual.decision() : decision,

@@ -4,14 +4,18 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.tautlog.cli.terminal.Digits;
-import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.intake.table.CsvColumns;
 import org.tautlog.intake.table.CsvRow;
+import org.tautlog.report.study.ChartedColumns;
+import org.tautlog.report.study.SeriesJson;
+import org.tautlog.report.study.Unwatched;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.study.FrozenLimits;
@@ -26,42 +30,58 @@ import org.tautlog.spc.study.StudyRow;
  * The charts of one table.
  *
  * @param kind what was charted
+ * @param kindReason why it is of this kind where nobody named it; empty where somebody did
+ * @param columns what of the table was charted
  * @param rejected how many rows could not be used
  * @param groups the study of each group by its name
+ * @param unwatched groups and streams that no limits watched
  */
-record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> groups) {
+record Charting(
+        StudyKind kind,
+        String kindReason,
+        ChartedColumns columns,
+        int rejected,
+        Map<String, Answer<SeriesStudy>> groups,
+        List<Unwatched> unwatched) {
     private static final int MOST_SIGNALS = 40;
+    private static final int MOST_NAMES = 20;
 
     static Charting run(
             TableInputs table,
             ChartOptions options,
-            List<String> values,
-            @Nullable String amount,
-            ChartFiles files,
+            ChartedColumns asked,
+            Optional<LimitsInUse> limits,
             PrintWriter err)
             throws IOException {
-        var frozen = files.frozen();
-        var kind = frozen.isEmpty() || options.namesKind()
-                ? options.kind()
-                : frozen.values().iterator().next().kind();
-        check(kind, table, values, amount);
+        limits.ifPresent(inUse -> options.refuseBesideLimits());
+        var kind = limits.isPresent() ? limits.get().kind(options.askedKind()) : options.kind(asked);
+        var columns = limits.map(inUse -> inUse.columns(asked)).orElse(asked);
+        table.by(columns.by());
+        ChartedKind.check(kind, columns);
         options.refuseForeign(kind);
-        var numbers = new ArrayList<>(values);
-        if (amount != null) {
-            numbers.add(amount);
+        var frozen = limits.map(inUse -> inUse.kept().groups()).orElse(Map.of());
+        var numbers = new ArrayList<>(columns.values());
+        if (!columns.amount().isEmpty()) {
+            numbers.add(columns.amount());
         }
-        var subgroup = options.subgroup();
-        boolean named = subgroup != null && TableInputs.size(subgroup).isEmpty();
-        var study = options.study();
-        var texts = named ? List.of(subgroup) : List.<String>of();
+        boolean named = !columns.subgroupColumn().isEmpty();
+        var study = options.study(columns);
+        var texts = named ? List.of(columns.subgroupColumn()) : List.<String>of();
         Optional<CsvColumns> read = LongSeries.charts(kind)
                 ? table.readUpTo(LongCharting.MOST_AT_ONCE, numbers, texts, err)
                 : Optional.of(table.read(numbers, texts, row -> kind.refuses(row.numbers()), err));
+        var reason = limits.isPresent() ? "" : options.kindReason(kind);
         if (read.isEmpty()) {
-            return LongCharting.run(table, kind, values, study, frozen, err);
+            var found = LongCharting.run(table, kind, columns.values(), study, frozen, err);
+            return new Charting(
+                    kind,
+                    reason,
+                    columns,
+                    found.rejected(),
+                    found.groups(),
+                    Watching.unwatched(frozen, found.groups(), Set.of()));
         }
-        var columns = read.get();
-        var rows = kind == StudyKind.STREAMS ? Map.of("", columns.rows()) : table.groups(columns);
+        var rows = kind == StudyKind.STREAMS ? Map.of("", read.get().rows()) : table.groups(read.get());
         var groups = new LinkedHashMap<String, Answer<SeriesStudy>>();
         rows.forEach((name, members) -> groups.put(
                 name,
@@ -72,25 +92,20 @@ record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> g
                         study,
                         frozen,
                         name)));
-        return new Charting(kind, columns.rejected(), groups);
+        var streams = kind == StudyKind.STREAMS
+                ? read.get().rows().stream().map(table::group).collect(Collectors.toCollection(LinkedHashSet::new))
+                : Set.<String>of();
+        return new Charting(
+                kind, reason, columns, read.get().rejected(), groups, Watching.unwatched(frozen, groups, streams));
     }
 
-    private static void check(StudyKind kind, TableInputs table, List<String> values, @Nullable String amount) {
-        if (kind == StudyKind.STREAMS && table.by().isEmpty()) {
-            throw Refusal.wrongUse("streams are told apart by a column; name it with --by COL");
-        }
-        if (kind.counts() && amount == null && kind != StudyKind.FAULTS) {
-            throw Refusal.wrongUse("a chart of counts needs the amount behind each; name its column with --amount COL");
-        }
-        if (!kind.counts() && amount != null) {
-            throw Refusal.wrongUse("--amount belongs to charts of counts; " + kind.word() + " has none");
-        }
-        if (kind == StudyKind.T_SQUARED && values.size() < 2) {
-            throw Refusal.wrongUse("t2 charts several columns; repeat --value COL");
-        }
-        if (values.size() > 1 && kind != StudyKind.T_SQUARED && !kind.subgroups()) {
-            throw Refusal.wrongUse(kind.word() + " charts one column; give --value once");
-        }
+    /** The columns charted, for readers. */
+    String value() {
+        return String.join(", ", columns.values());
+    }
+
+    String json() {
+        return SeriesJson.of(kind, value(), rejected, groups, unwatched, exitCode());
     }
 
     private static StudyRow row(CsvRow row, TableInputs table, boolean subgroup, boolean streams) {
@@ -108,13 +123,6 @@ record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> g
             StudyOptions options,
             Map<String, FrozenLimits> frozen,
             String group) {
-        if (kind.subgroups()
-                && !rows.isEmpty()
-                && rows.get(0).values().size() == 1
-                && rows.get(0).subgroup().isEmpty()
-                && options.subgroupSize() == null) {
-            throw Refusal.wrongUse(kind.word() + " needs subgroups; give --subgroup COL or N, or several --value");
-        }
         if (frozen.isEmpty()) {
             return SeriesStudies.phaseOne(kind, columns, rows, options);
         }
@@ -124,7 +132,7 @@ record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> g
     static Answer<FrozenLimits> limits(Map<String, FrozenLimits> frozen, StudyKind kind, String group) {
         var limits = frozen.get(group);
         return limits == null || limits.kind() != kind
-                ? Answer.missing(Reason.NOT_ASKED, "the file of limits holds none of this group for " + kind.word())
+                ? Answer.missing(Reason.NOT_ASKED, "the file of limits holds none of this group")
                 : Answer.of(limits);
     }
 
@@ -139,20 +147,34 @@ record Charting(StudyKind kind, int rejected, Map<String, Answer<SeriesStudy>> g
         var found = found();
         boolean signals =
                 found.values().stream().anyMatch(study -> !study.signals().isEmpty());
-        return StudyCode.of(!found.isEmpty(), signals || rejected > 0 || found.size() < groups.size());
+        return StudyCode.of(
+                !found.isEmpty(), signals || rejected > 0 || found.size() < groups.size() || !unwatched.isEmpty());
     }
 
     /** The charts in words. */
-    List<String> lines(String value, String unit) {
+    List<String> lines() {
         var lines = new ArrayList<String>();
+        if (!kindReason.isEmpty()) {
+            lines.add("kind: " + kindReason);
+        }
+        var unit = columns.unit();
         groups.forEach((name, answer) -> {
-            lines.add((lines.isEmpty() ? "" : "\n") + value + (unit.isEmpty() ? "" : " (" + unit + ")")
+            lines.add((lines.size() < 2 ? "" : "\n") + value() + (unit.isEmpty() ? "" : " (" + unit + ")")
                     + (name.isEmpty() ? "" : ", " + name) + ": " + kind.title());
             answer.found()
                     .ifPresentOrElse(
                             study -> add(lines, study),
                             () -> lines.add("  no chart: " + answer.whyMissing().orElse("")));
         });
+        if (!unwatched.isEmpty()) {
+            lines.add("\nNOT ALL WATCHED: "
+                    + unwatched.stream()
+                            .limit(MOST_NAMES)
+                            .map(one -> one.name() + " (" + one.reason() + ")")
+                            .collect(Collectors.joining("; "))
+                    + (unwatched.size() > MOST_NAMES ? " and " + (unwatched.size() - MOST_NAMES) + " more" : "")
+                    + "; exit code " + exitCode());
+        }
         return lines.stream().flatMap(String::lines).toList();
     }
 

@@ -26,7 +26,10 @@ final class LongCharting {
 
     private LongCharting() {}
 
-    static Charting run(
+    /** The studies of each group, and how many rows could not be used. */
+    record Found(int rejected, Map<String, Answer<SeriesStudy>> groups) {}
+
+    static Found run(
             TableInputs table,
             StudyKind kind,
             List<String> values,
@@ -51,7 +54,7 @@ final class LongCharting {
         TableInputs.say(scan.rejected(), scan.kept(), scan.problems(), err);
         var studies = new LinkedHashMap<String, Answer<SeriesStudy>>();
         charts.forEach((group, chart) -> studies.put(group, chart.flatMap(LongSeries::study)));
-        return new Charting(kind, scan.rejected(), studies);
+        return new Found(scan.rejected(), studies);
     }
 
     private static Map<String, RunningLimits> firstPass(TableInputs table, List<String> values) throws IOException {

@@ -32,8 +32,17 @@ final class TableInputs {
             description = "Column whose every value is a group of its own; may be repeated.")
     private List<String> by = List.of();
 
+    Path file() {
+        return file;
+    }
+
     List<String> by() {
         return by;
+    }
+
+    /** Takes the columns of {@code --by} in another order, in which limits name their groups. */
+    void by(List<String> inOrder) {
+        by = inOrder;
     }
 
     /** The rows with their numbers and texts, the columns of {@code --by} first among the texts. */

@@ -1,6 +1,7 @@
 package org.tautlog.report.study;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Map;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.chart.ChartPoint;
@@ -18,13 +19,24 @@ public final class SeriesJson {
      * @param value the columns charted
      * @param rejectedRows how many rows of the file could not be used
      * @param groups the study of each group by its name, empty name where there is one group
+     * @param unwatched groups and streams that no limits watched
+     * @param exitCode what the program returns
      * @return one JSON object without a line end
      */
-    public static String of(StudyKind kind, String value, int rejectedRows, Map<String, Answer<SeriesStudy>> groups) {
+    public static String of(
+            StudyKind kind,
+            String value,
+            int rejectedRows,
+            Map<String, Answer<SeriesStudy>> groups,
+            List<Unwatched> unwatched,
+            int exitCode) {
         var root = Nodes.object();
         root.put("kind", kind.word());
         root.put("value", value);
         root.put("rejectedRows", rejectedRows);
+        root.put("exitCode", exitCode);
+        var missed = root.putArray("unwatched");
+        unwatched.forEach(one -> missed.addObject().put("name", one.name()).put("reason", one.reason()));
         var list = root.putArray("groups");
         groups.forEach((name, study) -> {
             var node = list.addObject();

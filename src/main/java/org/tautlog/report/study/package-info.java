@@ -3,7 +3,8 @@
  *
  * <p>Public types in reading order: {@link org.tautlog.report.study.SeriesJson}, {@link
  * org.tautlog.report.study.CapabilityJson}, {@link org.tautlog.report.study.GaugeJson}, {@link
- * org.tautlog.report.study.LimitsFile}.
+ * org.tautlog.report.study.Unwatched}, {@link org.tautlog.report.study.LimitsFile}, {@link
+ * org.tautlog.report.study.KeptLimits}, {@link org.tautlog.report.study.ChartedColumns}.
  *
  * <p>May import: spc, problem. Refuses to: compute.
  */

@@ -1,6 +1,7 @@
 package org.tautlog.spc.study;
 
 import java.util.List;
+import org.tautlog.spc.stream.StreamsLimits;
 
 /**
  * Limits kept from phase 1: all that phase 2 needs.
@@ -16,5 +17,9 @@ public record FrozenLimits(StudyKind kind, Record limits, List<String> streams) 
             throw new IllegalArgumentException("limits are " + limits.getClass().getSimpleName() + "; " + kind.word()
                     + " needs " + kind.limitsType().getSimpleName());
         streams = List.copyOf(streams);
+        if (limits instanceof StreamsLimits several
+                && streams.size() != several.centres().size())
+            throw new IllegalArgumentException("streams names " + streams.size() + " streams; the limits are of "
+                    + several.centres().size());
     }
 }
