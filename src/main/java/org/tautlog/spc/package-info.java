@@ -8,7 +8,8 @@
  * <p>Read in this order: {@link org.tautlog.spc.Answer} (a result or a plain reason why there is none), {@link
  * org.tautlog.spc.Reason}, {@link org.tautlog.spc.Sample} (checked values), {@link org.tautlog.spc.Moments} (one pass),
  * {@link org.tautlog.spc.QuantileType}, {@link org.tautlog.spc.Autocorrelation}, {@link org.tautlog.spc.Covariance}, {@link
- * org.tautlog.spc.Proportion}, {@link org.tautlog.spc.Interval}, {@link org.tautlog.spc.Quadrature}.
+ * org.tautlog.spc.Proportion}, {@link org.tautlog.spc.Interval}, {@link org.tautlog.spc.Quadrature}, {@link
+ * org.tautlog.spc.Digits} (numbers as a person reads them).
  *
  * <p>May import: nothing of ours. Refuses to: know what a tightening is, and to put NaN or infinity into a result.
  */

@@ -8,11 +8,11 @@ import java.util.OptionalInt;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import org.tautlog.cli.terminal.Digits;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.intake.table.CsvRow;
 import org.tautlog.report.study.CapabilityJson;
 import org.tautlog.spc.Answer;
+import org.tautlog.spc.Digits;
 import org.tautlog.spc.capability.AndersonDarling;
 import org.tautlog.spc.capability.Capability;
 import org.tautlog.spc.capability.CapabilityIndex;
@@ -100,8 +100,9 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
     }
 
     private void add(List<String> lines, Capability study) {
-        lines.add("  n = " + study.n() + ", mean " + Digits.of(study.mean()) + ", standard deviation "
-                + Digits.of(study.overallSd()) + " overall, " + Digits.of(study.shortSigma()) + " short-term");
+        lines.add(
+                "  n = " + study.n() + ", mean " + Digits.of(study.mean(), study.overallSd()) + ", standard deviation "
+                        + Digits.of(study.overallSd()) + " overall, " + Digits.of(study.shortSigma()) + " short-term");
         common(lines, study.stability(), study.normality(), study.shape());
         index(lines, "Cp", study.cp(), study.stability());
         index(lines, "Cpk", study.cpk(), study.stability());
@@ -111,7 +112,7 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
     }
 
     private void add(List<String> lines, MachineCapability study) {
-        lines.add("  n = " + study.n() + ", mean " + Digits.of(study.mean()) + ", standard deviation "
+        lines.add("  n = " + study.n() + ", mean " + Digits.of(study.mean(), study.sd()) + ", standard deviation "
                 + Digits.of(study.sd()));
         common(lines, study.stability(), study.normality(), study.shape());
         index(lines, "Cm", study.cm(), study.stability());

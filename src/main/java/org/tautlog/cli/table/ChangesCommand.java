@@ -58,7 +58,8 @@ final class ChangesCommand implements Callable<Integer> {
         var options = test.options(null, null);
         var columns = table.read(List.of(value), List.of(), line.getErr());
         var groups = new LinkedHashMap<String, List<StudyRow>>();
-        table.groups(columns).forEach((name, rows) -> groups.put(name, TestStudying.rows(rows)));
+        var rowsByGroup = table.groups(columns);
+        rowsByGroup.forEach((name, rows) -> groups.put(name, TestStudying.rows(rows)));
         return test.print(
                 new TestStudying(
                         "changes",
@@ -67,6 +68,7 @@ final class ChangesCommand implements Callable<Integer> {
                         "in steady series of independent values any test of this call is positive by chance in "
                                 + Digits.of(100 * options.level()) + " % of calls or fewer",
                         columns.rejected(),
+                        TestStudying.spread(rowsByGroup.values()),
                         ChangeTests.of(groups, options)),
                 line.getOut());
     }

@@ -10,13 +10,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.tautlog.cli.terminal.Digits;
 import org.tautlog.intake.table.CsvColumns;
 import org.tautlog.intake.table.CsvRow;
 import org.tautlog.report.study.ChartedColumns;
 import org.tautlog.report.study.SeriesJson;
 import org.tautlog.report.study.Unwatched;
 import org.tautlog.spc.Answer;
+import org.tautlog.spc.Digits;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.study.FrozenLimits;
 import org.tautlog.spc.study.LongSeries;
@@ -183,7 +183,8 @@ record Charting(
         int wide =
                 study.figures().stream().mapToInt(f -> f.name().length()).max().orElse(0);
         for (var figure : study.figures()) {
-            lines.add("  " + figure.name() + " ".repeat(wide - figure.name().length() + 2) + Digits.of(figure.value()));
+            lines.add("  " + figure.name() + " ".repeat(wide - figure.name().length() + 2)
+                    + Digits.of(figure.value(), study.spread()));
         }
         study.notes().forEach(note -> lines.add("  note: " + note));
         study.removed()
@@ -197,7 +198,7 @@ record Charting(
         study.signals().stream()
                 .limit(MOST_SIGNALS)
                 .forEach(signal -> lines.add("    point " + signal.point() + " (" + signal.place() + "), "
-                        + signal.panel() + " " + Digits.of(signal.value()) + ": " + signal.said()));
+                        + signal.panel() + " " + Digits.of(signal.value(), study.spread()) + ": " + signal.said()));
         if (study.signalCount() > MOST_SIGNALS) {
             lines.add("    and " + (study.signalCount() - MOST_SIGNALS) + " more; --json gives "
                     + (study.signalCount() > study.signals().size()

@@ -59,7 +59,8 @@ final class GroupsCommand implements Callable<Integer> {
         var options = test.options(null, null);
         var columns = table.read(List.of(value), List.of(), line.getErr());
         var groups = new LinkedHashMap<String, List<StudyRow>>();
-        table.groups(columns).forEach((name, rows) -> groups.put(name, TestStudying.rows(rows)));
+        var rowsByGroup = table.groups(columns);
+        rowsByGroup.forEach((name, rows) -> groups.put(name, TestStudying.rows(rows)));
         var tests = GroupComparison.of(groups, options);
         return test.print(
                 new TestStudying(
@@ -68,6 +69,7 @@ final class GroupsCommand implements Callable<Integer> {
                         options.level(),
                         TestStudying.ofEach(options.level()),
                         columns.rejected(),
+                        TestStudying.spread(rowsByGroup.values()),
                         Map.of("", tests)),
                 line.getOut());
     }

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.tautlog.cli.terminal.Digits;
+import org.tautlog.spc.Digits;
 import org.tautlog.spc.study.OutlierTests;
 import org.tautlog.spc.study.TestStudy;
 import picocli.CommandLine.Command;
@@ -72,8 +72,9 @@ final class OutliersCommand implements Callable<Integer> {
         var options = test.options(most, halfWindow);
         var columns = table.read(values, List.of(), line.getErr());
         var groups = new LinkedHashMap<String, List<TestStudy>>();
-        table.groups(columns)
-                .forEach((name, rows) -> groups.put(name, OutlierTests.of(values, TestStudying.rows(rows), options)));
+        var rowsByGroup = table.groups(columns);
+        rowsByGroup.forEach(
+                (name, rows) -> groups.put(name, OutlierTests.of(values, TestStudying.rows(rows), options)));
         var value = String.join(", ", values);
         return test.print(
                 new TestStudying(
@@ -82,6 +83,7 @@ final class OutliersCommand implements Callable<Integer> {
                         options.level(),
                         chance(options.level(), values.size()),
                         columns.rejected(),
+                        TestStudying.spread(rowsByGroup.values()),
                         groups),
                 line.getOut());
     }

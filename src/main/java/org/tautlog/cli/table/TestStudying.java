@@ -1,12 +1,14 @@
 package org.tautlog.cli.table;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.tautlog.cli.terminal.Digits;
 import org.tautlog.intake.table.CsvRow;
 import org.tautlog.report.study.TestsJson;
+import org.tautlog.spc.Digits;
+import org.tautlog.spc.Sample;
 import org.tautlog.spc.study.StudyRow;
 import org.tautlog.spc.study.TestStudy;
 
@@ -18,14 +20,34 @@ import org.tautlog.spc.study.TestStudy;
  * @param level chance of a positive result by chance alone, for each test or for all together
  * @param chance what chance alone would show, one sentence
  * @param rejected how many rows could not be used
+ * @param spread how far apart the values of a group lie, for the digits of what is told; 0 for unknown
  * @param groups the tests of each group by its name
  */
 record TestStudying(
-        String study, String value, double level, String chance, int rejected, Map<String, List<TestStudy>> groups) {
+        String study,
+        String value,
+        double level,
+        String chance,
+        int rejected,
+        double spread,
+        Map<String, List<TestStudy>> groups) {
     private static final int MOST_MARKS = 40;
 
     static List<StudyRow> rows(List<CsvRow> rows) {
         return new AsStudied(rows, row -> new StudyRow("line " + row.line(), row.numbers(), "", ""));
+    }
+
+    /** The least standard deviation of the first column in any group, but for groups without any. */
+    static double spread(Collection<List<CsvRow>> groups) {
+        return groups.stream()
+                .filter(rows -> !rows.isEmpty())
+                .mapToDouble(rows -> Sample.derived(rows.stream()
+                                .mapToDouble(row -> row.numbers().get(0))
+                                .toArray())
+                        .sd())
+                .filter(sd -> sd > 0)
+                .min()
+                .orElse(0);
     }
 
     /** How often tests that keep to the level are positive by chance. */
@@ -58,16 +80,16 @@ record TestStudying(
         return lines;
     }
 
-    private static void add(List<String> lines, String test, TestStudy.Result result) {
+    private void add(List<String> lines, String test, TestStudy.Result result) {
         lines.add("  " + test + ": " + result.said() + "  ("
                 + result.figures().stream()
-                        .map(figure -> figure.name() + " " + Digits.of(figure.value()))
+                        .map(figure -> figure.name() + " " + Digits.of(figure.value(), spread))
                         .collect(Collectors.joining(", "))
                 + ")");
         result.marks().stream()
                 .limit(MOST_MARKS)
-                .forEach(
-                        mark -> lines.add("    " + mark.place() + ", " + Digits.of(mark.value()) + ": " + mark.said()));
+                .forEach(mark ->
+                        lines.add("    " + mark.place() + ", " + Digits.of(mark.value(), spread) + ": " + mark.said()));
         if (result.marks().size() > MOST_MARKS) {
             lines.add("    and " + (result.marks().size() - MOST_MARKS) + " more; --json gives all");
         }

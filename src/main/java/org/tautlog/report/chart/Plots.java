@@ -42,6 +42,13 @@ final class Plots {
         return axis(new NumberAxis(label), low, high);
     }
 
+    /** An axis whose ticks have as many digits as it takes to tell them apart. */
+    static NumberAxis fineAxis(String label, double low, double high) {
+        var axis = axis(label, low, high);
+        axis.setStandardTickUnits(new FineTicks(low, high));
+        return axis;
+    }
+
     /** An axis from 0 whose ticks end at the last point; what lies beyond is room for words. */
     static NumberAxis axisTo(double last, String label, double high) {
         return axis(new AxisWithRoom(label, last), 0, high);

@@ -1,8 +1,6 @@
 package org.tautlog.report.chart;
 
 import java.awt.Font;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -14,6 +12,7 @@ import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeries;
+import org.tautlog.spc.Digits;
 import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.ChartKind;
 import org.tautlog.spc.chart.ChartPoint;
@@ -41,7 +40,6 @@ public final class SeriesChart {
 
     private static final double CHARACTER_ROOM = 0.012;
     private static final double MOST_ROOM = 0.5;
-    private static final MathContext DIGITS = new MathContext(6);
     private static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 13);
 
     private SeriesChart() {}
@@ -107,7 +105,7 @@ public final class SeriesChart {
         double margin = high > low ? 0.14 * (high - low) : Math.max(1e-3, Math.abs(high) * 0.05);
         var plot = Plots.empty(
                 Plots.axisTo(n, "point, in the order of the file", n * (1 + room(panel.lines())) + 1),
-                Plots.axis(
+                Plots.fineAxis(
                         panel.title() + (panel.inUnitOfValues() && !unit.isEmpty() ? ", " + unit : ""),
                         low - margin,
                         high + margin));
@@ -215,14 +213,15 @@ public final class SeriesChart {
         var last = chart.points().get(chart.points().size() - 1);
         double apart = LEAST_APART * plot.getRangeAxis().getRange().getLength();
         double centre = last.centre();
-        label(plot, "centre", centre, centre, n);
-        label(plot, "upper", last.upper(), Math.max(last.upper(), centre + apart), n);
-        label(plot, "lower", last.lower(), Math.min(last.lower(), centre - apart), n);
+        double spread = last.upper() - last.lower();
+        label(plot, "centre", centre, spread, centre, n);
+        label(plot, "upper", last.upper(), spread, Math.max(last.upper(), centre + apart), n);
+        label(plot, "lower", last.lower(), spread, Math.min(last.lower(), centre - apart), n);
     }
 
-    private static void label(XYPlot plot, String name, double value, double height, double n) {
-        plot.addAnnotation(
-                Plots.text(name + ' ' + digits(value), n + 0.6 + n * 0.01, height, TextAnchor.CENTER_LEFT, Ink.WINDOW));
+    private static void label(XYPlot plot, String name, double value, double spread, double height, double n) {
+        plot.addAnnotation(Plots.text(
+                name + ' ' + Digits.of(value, spread), n + 0.6 + n * 0.01, height, TextAnchor.CENTER_LEFT, Ink.WINDOW));
     }
 
     private static void limit(XYPlot plot, Chart chart, ToDoubleFunction<ChartPoint> of, float width, float... dash) {
@@ -251,10 +250,5 @@ public final class SeriesChart {
             from = i;
         }
         return path;
-    }
-
-    private static String digits(double value) {
-        var rounded = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
-        return rounded.scale() < -9 || rounded.scale() > 9 ? rounded.toString() : rounded.toPlainString();
     }
 }

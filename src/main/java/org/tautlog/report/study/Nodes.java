@@ -4,15 +4,13 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Locale;
 import java.util.function.BiConsumer;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Interval;
 
-/** What the JSON of all studies has in common: ten digits, words for names, a reason where there is no result. */
+/** What the JSON of all studies has in common: whole doubles, words for names, a reason where there is no result. */
 final class Nodes {
-    private static final MathContext DIGITS = new MathContext(10);
     private static final JsonMapper MAPPER = new JsonMapper();
 
     private Nodes() {}
@@ -22,7 +20,7 @@ final class Nodes {
     }
 
     static BigDecimal number(double value) {
-        return new BigDecimal(value).round(DIGITS).stripTrailingZeros();
+        return BigDecimal.valueOf(value).stripTrailingZeros();
     }
 
     static String word(Enum<?> name) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.function.DoubleFunction;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Autocorrelation;
+import org.tautlog.spc.Digits;
 import org.tautlog.spc.change.ChangeOptions;
 import org.tautlog.spc.change.ChangePoint;
 import org.tautlog.spc.change.Changes;
@@ -138,14 +139,16 @@ public final class ChangeTests {
 
     private static TestStudy.Mark mark(List<StudyRow> rows, ChangePoint change) {
         var size = change.size();
+        double apart = Math.abs(change.after() - change.before());
         return new TestStudy.Mark(
                 rows.get(change.index()).place(),
                 size.value(),
                 (change.kind() == ChangePoint.Kind.MEAN ? "mean " : "standard deviation ")
-                        + Draft.digits(change.before()) + " before, " + Draft.digits(change.after()) + " after; "
+                        + Digits.of(change.before(), apart) + " before, " + Digits.of(change.after(), apart)
+                        + " after; "
                         + (change.kind() == ChangePoint.Kind.MEAN ? "difference " : "ratio ")
-                        + Draft.digits(size.bounds().lower()) + " to "
-                        + Draft.digits(size.bounds().upper()) + " with 95 %; between "
+                        + Digits.of(size.bounds().lower()) + " to "
+                        + Digits.of(size.bounds().upper()) + " with 95 %; between "
                         + rows.get(change.earliest()).place() + " and "
                         + rows.get(Math.min(change.latest(), rows.size() - 1)).place());
     }

@@ -1,7 +1,5 @@
 package org.tautlog.spc.study;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -9,6 +7,7 @@ import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import org.tautlog.spc.Autocorrelation;
+import org.tautlog.spc.Digits;
 import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.ChartKind;
 import org.tautlog.spc.chart.ChartPoint;
@@ -24,7 +23,6 @@ import org.tautlog.spc.timeweighted.EwmaLimits;
 /** A study while it is put together. */
 final class Draft {
     static final String SUMS = "cumulative sums";
-    private static final MathContext DIGITS = new MathContext(6);
 
     private final StudyKind kind;
     private final int values;
@@ -43,10 +41,6 @@ final class Draft {
         this.places = places;
         this.basis = basis;
         this.limits = limits;
-    }
-
-    static String digits(double value) {
-        return new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
     }
 
     void note(String note) {
@@ -68,7 +62,7 @@ final class Draft {
         if (neighbours.n() == 0) {
             note("too few values to tell whether neighbours resemble each other in " + of);
         } else if (neighbours.allowed() > 0) {
-            note("in " + of + " neighbours resemble each other (lag-1 autocorrelation " + digits(neighbours.lagOne())
+            note("in " + of + " neighbours resemble each other (lag-1 autocorrelation " + Digits.of(neighbours.lagOne())
                     + "): "
                     + (rule == IndividualsOptions.Neighbours.WIDEN
                             ? "limits are widened for it"
@@ -81,7 +75,7 @@ final class Draft {
         if (neighbours.n() == 0) {
             note("too few points to tell whether neighbours resemble each other");
         } else if (neighbours.allowed() > 0) {
-            note("neighbouring points resemble each other (lag-1 autocorrelation " + digits(neighbours.lagOne())
+            note("neighbouring points resemble each other (lag-1 autocorrelation " + Digits.of(neighbours.lagOne())
                     + "), so the rate itself moves; these limits allow for chance alone and will give false signals: chart "
                     + wider.word() + ", which measures the scatter between points and widens for resemblance");
         }
@@ -126,8 +120,13 @@ final class Draft {
                     point.index() + 1,
                     places.apply(point.index()),
                     point.value(),
-                    word(point.kind()) + " " + digits(point.value()) + " beyond " + digits(point.lower()) + " to "
-                            + digits(point.upper()) + ", round " + point.round()));
+                    word(point.kind()) + " " + beyond(point.value(), point.lower(), point.upper()) + ", round "
+                            + point.round()));
+    }
+
+    static String beyond(double value, double lower, double upper) {
+        double spread = upper - lower;
+        return Digits.of(value, spread) + " beyond " + Digits.of(lower, spread) + " to " + Digits.of(upper, spread);
     }
 
     void leftOut(SeriesStudy.LeftOut point) {
@@ -170,15 +169,19 @@ final class Draft {
                     place,
                     SUMS,
                     point.upperSum(),
-                    "risen since point " + (point.roseAt() + 1) + ", now near " + digits(point.risenLevel(limits))));
+                    "risen since point " + (point.roseAt() + 1) + ", now near " + level(point.risenLevel(limits), limits)));
         if (point.signal().down())
             said.add(new StudySignal(
                     number,
                     place,
                     SUMS,
                     -point.lowerSum(),
-                    "fallen since point " + (point.fellAt() + 1) + ", now near " + digits(point.fallenLevel(limits))));
+                    "fallen since point " + (point.fellAt() + 1) + ", now near " + level(point.fallenLevel(limits), limits)));
         return said;
+    }
+
+    private static String level(double value, CusumLimits limits) {
+        return Digits.of(value, limits.lines().upper() - limits.lines().lower());
     }
 
     private static Chart sums(Cusum cusum, java.util.function.ToDoubleFunction<CusumPoint> sum) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.tautlog.spc.Answer;
+import org.tautlog.spc.Digits;
 import org.tautlog.spc.compare.Adjustment;
 import org.tautlog.spc.compare.GroupTest;
 import org.tautlog.spc.compare.GroupTests;
@@ -58,9 +59,9 @@ public final class GroupComparison {
                 .map(pair -> new TestStudy.Mark(
                         names.get(pair.other()) + " less " + names.get(pair.one()),
                         pair.difference(),
-                        Draft.digits(pair.bounds().lower()) + " to "
-                                + Draft.digits(pair.bounds().upper()) + " with 95 %, adjusted p "
-                                + Draft.digits(pair.adjusted())))
+                        Digits.of(pair.bounds().lower()) + " to "
+                                + Digits.of(pair.bounds().upper()) + " with 95 %, adjusted p "
+                                + Digits.of(pair.adjusted())))
                 .toList();
         return new TestStudy.Result(
                 !marks.isEmpty(),

@@ -3,6 +3,7 @@ package org.tautlog.spc.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
+import org.tautlog.spc.Digits;
 import org.tautlog.spc.outlier.GeneralizedEsd;
 import org.tautlog.spc.outlier.Grubbs;
 import org.tautlog.spc.outlier.HampelWindow;
@@ -53,7 +54,7 @@ public final class OutlierTests {
                                         rows,
                                         test.flagged(),
                                         i -> "modified z "
-                                                + Draft.digits(test.scores().get(i)),
+                                                + Digits.of(test.scores().get(i)),
                                         List.of(
                                                 new SeriesStudy.Figure("median", test.median()),
                                                 new SeriesStudy.Figure(
@@ -79,8 +80,7 @@ public final class OutlierTests {
                                 rows,
                                 test.flagged(),
                                 i -> "distance "
-                                        + Draft.digits(
-                                                Math.sqrt(test.distances().get(i))) + ", most of it by "
+                                        + Digits.of(Math.sqrt(test.distances().get(i))) + ", most of it by "
                                         + columns.get(Columns.largest(test.parts(table[i]))),
                                 List.of(new SeriesStudy.Figure("limit of the distance", Math.sqrt(test.limit()))))));
     }
@@ -113,8 +113,8 @@ public final class OutlierTests {
                 test.flagged().stream().map(HampelWindow.Flagged::index).toList(),
                 i -> test.flagged().stream()
                         .filter(flagged -> flagged.index() == i)
-                        .map(flagged -> "median around it " + Draft.digits(flagged.median()) + ", reach "
-                                + Draft.digits(flagged.reach()))
+                        .map(flagged -> "median around it " + Digits.of(flagged.median(), flagged.reach()) + ", reach "
+                                + Digits.of(flagged.reach()))
                         .findFirst()
                         .orElse(""),
                 List.of(new SeriesStudy.Figure("width in robust deviations", WINDOW_WIDTH)));

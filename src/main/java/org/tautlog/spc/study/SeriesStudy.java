@@ -41,6 +41,13 @@ public record SeriesStudy(
                     "signalCount is " + signalCount + "; " + signals.size() + " signals are told");
     }
 
+    /** {@return how far apart the first panel's limits lie at its last point; digits of values follow it} */
+    public double spread() {
+        var points = panels.get(0).lines().get(0).chart().points();
+        var last = points.get(points.size() - 1);
+        return last.upper() - last.lower();
+    }
+
     /**
      * One figure.
      *

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.spc.Answer;
+import org.tautlog.spc.Digits;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.ChartKind;
@@ -72,8 +73,7 @@ final class StreamStudy {
                                         time + 1,
                                         layout.times.get(time) + ", " + streams.get(cell.index() % streams.size()),
                                         cell.value(),
-                                        "difference " + Draft.digits(cell.value()) + " beyond "
-                                                + Draft.digits(cell.lower()) + " to " + Draft.digits(cell.upper())
+                                        "difference " + Draft.beyond(cell.value(), cell.lower(), cell.upper())
                                                 + ", round " + cell.round()));
                             }
                             return draft.study();
@@ -225,7 +225,7 @@ final class StreamStudy {
     }
 
     private static String sum(StreamSignal signal) {
-        return "sum " + Draft.digits(signal.value()) + " past h " + Draft.digits(signal.limit());
+        return "sum " + Digits.of(signal.value()) + " past h " + Digits.of(signal.limit());
     }
 
     /** Where the signal stands in its panel: a run stands at the point that completes it. */

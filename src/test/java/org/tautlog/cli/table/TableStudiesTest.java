@@ -160,6 +160,44 @@ class TableStudiesTest {
     }
 
     @Test
+    void limits_a_millionth_of_their_level_apart_are_told_apart_wherever_they_stand() throws IOException {
+        var text = new StringBuilder("x\n");
+        var random = new java.util.Random(9);
+        for (int i = 0; i < 40; i++)
+            text.append(1e6 + 0.1 * random.nextGaussian()).append('\n');
+        var table = table(text + "1000007.25\n");
+        var drawing = folder.resolve("narrow.svg");
+        var run = CommandLineRun.of("chart", table, "--value", "x", "--out", drawing.toString());
+        for (var what : new String[] {"centre", "lower limit", "upper limit"})
+            assertTrue(run.out().matches("(?s).*\\s" + what + " +(999999|1000000)\\.[0-9]{3,}\\n.*"), run.out());
+        assertTrue(run.out().contains("value 1000007.25 beyond 999999."), run.out());
+        var svg = Files.readString(drawing);
+        assertTrue(svg.matches("(?s).*>upper 1000000\\.[0-9]{3,}<.*"), svg);
+        assertTrue(svg.matches("(?s).*>1,000,00[0-9](\\.[0-9])?<.*>1,000,00[0-9](\\.[0-9])?<.*"), svg);
+        var strays = CommandLineRun.of("outliers", table, "--value", "x");
+        assertTrue(strays.out().contains("1000007.25: "), strays.out());
+        var fine = table(text.toString());
+        CommandLineRun.of("chart", fine, "--value", "x", "--out", drawing.toString());
+        assertTrue(Files.readString(drawing).matches("(?s).*>1,000,000\\.[0-9]<.*"), Files.readString(drawing));
+        var capability = CommandLineRun.of("capability", fine, "--value", "x", "--low", "999999", "--high", "1000001");
+        assertTrue(capability.out().matches("(?s).*mean (999999|1000000)\\.[0-9]{3,},.*"), capability.out());
+        var json = CommandLineRun.json("chart", fine, "--value", "x");
+        var first = Double.parseDouble(text.toString().split("\n", -1)[1]);
+        assertEquals(
+                first,
+                json.path("groups")
+                        .get(0)
+                        .path("panels")
+                        .get(0)
+                        .path("lines")
+                        .get(0)
+                        .path("points")
+                        .get(0)
+                        .path("value")
+                        .asDouble());
+    }
+
+    @Test
     void limits_are_said_as_they_were_stated() throws IOException {
         var table = table("x\n101325000.1\n101325000.4\n101325000.2\n101325000.9\n101325000.5\n");
         var run = CommandLineRun.of("capability", table, "--value", "x", "--low", "101324900", "--high", "101325100");
