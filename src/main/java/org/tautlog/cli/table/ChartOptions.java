@@ -229,15 +229,9 @@ final class ChartOptions {
 
     private static RunRule rule(String word) {
         return Arrays.stream(RunRule.values())
-                .filter(rule -> word(rule).equalsIgnoreCase(word.strip()))
+                .filter(rule -> rule.word().equalsIgnoreCase(word.strip()))
                 .findFirst()
                 .orElseThrow(() -> Refusal.wrongUse("there is no rule '" + word + "'; the rules are "
-                        + Arrays.stream(RunRule.values())
-                                .map(ChartOptions::word)
-                                .collect(Collectors.joining(", "))));
-    }
-
-    private static String word(RunRule rule) {
-        return rule.name().toLowerCase(Locale.ROOT).replace('_', '-');
+                        + Arrays.stream(RunRule.values()).map(RunRule::word).collect(Collectors.joining(", "))));
     }
 }

@@ -19,11 +19,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.text.AttributedCharacterIterator;
-import java.util.List;
 import javax.imageio.ImageIO;
 import org.apache.batik.ext.awt.g2d.AbstractGraphics2D;
 import org.apache.batik.ext.awt.g2d.GraphicContext;
-import org.jfree.chart.JFreeChart;
 
 /** Paints charts on white, each ink in its own colour instead of the stand-in that drawings for pages carry. */
 final class Png extends AbstractGraphics2D {
@@ -37,17 +35,17 @@ final class Png extends AbstractGraphics2D {
         this.gc = state;
     }
 
-    static byte[] of(List<JFreeChart> charts, int width, int height) {
-        var image = new BufferedImage(
-                width * SCALE, Math.max(1, charts.size()) * height * SCALE, BufferedImage.TYPE_INT_RGB);
+    static byte[] of(Sheet sheet) {
+        var image = new BufferedImage(sheet.width() * SCALE, sheet.height() * SCALE, BufferedImage.TYPE_INT_RGB);
         var paper = image.createGraphics();
         paper.setColor(Color.WHITE);
         paper.fillRect(0, 0, image.getWidth(), image.getHeight());
         paper.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         paper.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        for (int i = 0; i < charts.size(); i++) {
+        for (var placed : sheet.charts()) {
             var pen = new Png(paper, new GraphicContext(AffineTransform.getScaleInstance(SCALE, SCALE)));
-            charts.get(i).draw(pen, new Rectangle2D.Double(0, (double) i * height, width, height));
+            var box = new Rectangle2D.Double(placed.x(), placed.y(), placed.width(), placed.height());
+            placed.chart().draw(pen, box);
         }
         paper.dispose();
         var bytes = new ByteArrayOutputStream();

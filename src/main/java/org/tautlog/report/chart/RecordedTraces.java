@@ -1,6 +1,5 @@
 package org.tautlog.report.chart;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.title.TextTitle;
@@ -24,9 +23,11 @@ public final class RecordedTraces {
         if (traces.isEmpty()) {
             throw new IllegalArgumentException("there is no trace to draw; at least 1 is needed");
         }
-        var charts = new ArrayList<JFreeChart>();
-        traces.forEach(trace -> charts.add(panel(trace)));
-        return Svg.standing(charts, WIDTH, HEIGHT, "The first traces as recorded");
+        var sheet = Sheet.empty(WIDTH);
+        for (var trace : traces) {
+            sheet = sheet.below(HEIGHT, panel(trace));
+        }
+        return Svg.standing(sheet, "The first traces as recorded");
     }
 
     private static JFreeChart panel(Trace trace) {

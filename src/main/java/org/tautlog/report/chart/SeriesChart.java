@@ -1,15 +1,11 @@
 package org.tautlog.report.chart;
 
-import java.awt.Font;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.title.TextTitle;
-import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeries;
 import org.tautlog.spc.Digits;
@@ -26,7 +22,7 @@ public final class SeriesChart {
     public static final int MOST_GROUPS = 24;
 
     private static final int WIDTH = 900;
-    private static final int HEIGHT = 260;
+    private static final int HEIGHT = 250;
     static final int MOST_POINTS = 2000;
     private static final int MOST_DOTS = 1000;
     /** Labels of limits nearer than this share of the scale would lie on each other. */
@@ -40,7 +36,6 @@ public final class SeriesChart {
 
     private static final double CHARACTER_ROOM = 0.012;
     private static final double MOST_ROOM = 0.5;
-    private static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 13);
 
     private SeriesChart() {}
 
@@ -53,7 +48,7 @@ public final class SeriesChart {
      * @return an SVG document
      */
     public static String svg(String value, String unit, Map<String, SeriesStudy> groups) {
-        return Svg.standing(charts(value, unit, groups), WIDTH, HEIGHT, "Control charts of " + value);
+        return Svg.standing(sheet(value, unit, groups), "Control charts of " + value);
     }
 
     /**
@@ -65,32 +60,32 @@ public final class SeriesChart {
      * @return the bytes of the picture
      */
     public static byte[] png(String value, String unit, Map<String, SeriesStudy> groups) {
-        return Png.of(charts(value, unit, groups), WIDTH, HEIGHT);
+        return Png.of(sheet(value, unit, groups));
     }
 
-    private static List<JFreeChart> charts(String value, String unit, Map<String, SeriesStudy> groups) {
-        var charts = new ArrayList<JFreeChart>();
-        groups.entrySet().stream().limit(MOST_GROUPS).forEach(group -> {
+    private static Sheet sheet(String value, String unit, Map<String, SeriesStudy> groups) {
+        var sheet = Sheet.empty(WIDTH);
+        for (var group : groups.entrySet().stream().limit(MOST_GROUPS).toList()) {
             var study = group.getValue();
-            boolean first = true;
+            var title = value + (group.getKey().isEmpty() ? "" : ", " + group.getKey()) + ": "
+                    + study.kind().title() + ", n = " + study.values() + ", " + study.basis()
+                    + (allTold(study) ? "" : "; " + study.signalCount() + " signals, not marked");
             for (var panel : study.panels()) {
                 var chart = panel(panel, study, unit);
-                if (first) {
-                    var title = new TextTitle(
-                            value + (group.getKey().isEmpty() ? "" : ", " + group.getKey()) + ": "
-                                    + study.kind().title() + ", n = " + study.values() + ", " + study.basis()
-                                    + (allTold(study) ? "" : "; " + study.signalCount() + " signals, not marked"),
-                            TITLE);
-                    title.setPaint(Ink.TEXT.colour());
-                    title.setHorizontalAlignment(HorizontalAlignment.LEFT);
-                    title.setTextAlignment(HorizontalAlignment.LEFT);
-                    chart.setTitle(title);
+                int high = HEIGHT;
+                if (panel.equals(study.panels().get(0))) {
+                    Titles.title(chart, title);
+                    high += Titles.high(title, WIDTH);
                 }
-                first = false;
-                charts.add(chart);
+                var rules = allTold(study) ? SignalMarks.rules(panel, study) : "";
+                if (!rules.isEmpty()) {
+                    Titles.legend(chart, rules);
+                    high += Titles.high(rules, WIDTH);
+                }
+                sheet = sheet.below(high, chart);
             }
-        });
-        return charts;
+        }
+        return sheet;
     }
 
     private static JFreeChart panel(StudyPanel panel, SeriesStudy study, String unit) {

@@ -1,11 +1,15 @@
 package org.tautlog.report.chart;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.Range;
-import org.jspecify.annotations.Nullable;
+import org.tautlog.spc.chart.RunRule;
 import org.tautlog.spc.study.SeriesStudy;
 import org.tautlog.spc.study.StudyPanel;
 import org.tautlog.spc.study.StudySignal;
@@ -14,6 +18,8 @@ import org.tautlog.spc.study.StudySignal;
 final class SignalMarks {
     private static final int MOST_LABELS = 8;
     private static final int MOST_STEPS = 3;
+    private static final int MOST_WORDS = 2;
+    private static final int MOST_CHARACTERS = 44;
     /** Width of a character and height of a line, as shares of the scales. */
     private static final double CHARACTER = 0.0085;
 
@@ -60,24 +66,74 @@ final class SignalMarks {
             marks.add(signal.point(), y);
             taken.add(around(signal.point(), y));
         });
-        int labels = 0;
-        StudySignal before = null;
-        for (var signal : signals) {
-            double y = up.constrain(signal.value());
-            if (!goesOn(before, signal) && labels++ < MOST_LABELS) {
-                if (!label(signal, y, y < centre, points)) {
-                    label(signal, y, y < centre, List.of());
-                }
+        labels(signals).stream().limit(MOST_LABELS).forEach(label -> {
+            double y = up.constrain(label.signal.value());
+            if (!label(label, y, y < centre, points)) {
+                label(label, y, y < centre, List.of());
             }
-            before = signal;
-        }
+        });
         Plots.points(plot, marks, PointsRenderer.square());
     }
 
+    /** What there is to say, points beyond their limits first: of a pattern that goes on from point to point only its start. */
+    private static List<Label> labels(List<StudySignal> signals) {
+        var labels = new ArrayList<Label>();
+        StudySignal before = null;
+        for (var signal : signals) {
+            var news = new ArrayList<>(parts(signal));
+            if (before != null && goesOn(before, signal)) {
+                var said = parts(before).stream().map(SignalMarks::kind).toList();
+                news.removeIf(part -> said.contains(kind(part)));
+            }
+            if (!news.isEmpty()) {
+                labels.add(new Label(signal, signal.point() + ": " + shortened(news)));
+            }
+            before = signal;
+        }
+        labels.sort(
+                Comparator.comparing(label -> rule(parts(label.signal).get(0)).isPresent()));
+        return labels;
+    }
+
+    private record Label(StudySignal signal, String words) {}
+
+    /** The run rules that points of a panel break, in full, for a line below it; empty where there is none. */
+    static String rules(StudyPanel panel, SeriesStudy study) {
+        return study.signals().stream()
+                .filter(signal -> signal.panel().equals(panel.title()))
+                .flatMap(signal -> parts(signal).stream())
+                .flatMap(part -> rule(part).stream())
+                .distinct()
+                .sorted()
+                .map(rule -> rule.word() + ": " + rule.words())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static List<String> parts(StudySignal signal) {
+        return List.of(signal.said().split("; ", -1));
+    }
+
+    private static Optional<RunRule> rule(String part) {
+        return Arrays.stream(RunRule.values())
+                .filter(rule -> rule.words().equals(part))
+                .findFirst();
+    }
+
+    private static String shortened(List<String> parts) {
+        var words = parts.stream()
+                .limit(MOST_WORDS)
+                .map(part -> rule(part)
+                        .map(RunRule::word)
+                        .orElse(part.replace(" the upper limit", "").replace(" the lower limit", "")))
+                .collect(Collectors.joining(", "));
+        boolean cut = words.length() > MOST_CHARACTERS;
+        return (cut ? words.substring(0, MOST_CHARACTERS) : words) + (cut || parts.size() > MOST_WORDS ? "…" : "");
+    }
+
     /** On the point's own side of the centre, a line farther out where something stands, else on the other; or nowhere. */
-    private boolean label(StudySignal signal, double y, boolean below, List<Box> keepOff) {
-        var words = signal.point() + ": "
-                + signal.said().replace("above the upper limit", "above").replace("below the lower limit", "below");
+    private boolean label(Label label, double y, boolean below, List<Box> keepOff) {
+        var signal = label.signal;
+        var words = label.words;
         double wide = words.length() * CHARACTER * across.getLength();
         boolean rightward = signal.point() < n * 0.6;
         double left = rightward ? signal.point() : signal.point() - wide;
@@ -103,10 +159,7 @@ final class SignalMarks {
         return false;
     }
 
-    private static boolean goesOn(@Nullable StudySignal before, StudySignal signal) {
-        if (before == null || !kind(before).equals(kind(signal))) {
-            return false;
-        }
+    private static boolean goesOn(StudySignal before, StudySignal signal) {
         return before.point() + 1 == signal.point()
                 || (!since(signal).isEmpty() && since(signal).equals(since(before)));
     }
@@ -120,8 +173,8 @@ final class SignalMarks {
     }
 
     /** What a signal says but for its numbers: of a run of the same only the first is put into words. */
-    private static String kind(StudySignal signal) {
-        return signal.said().replaceAll("[0-9.]+", "");
+    private static String kind(String part) {
+        return rule(part).isPresent() ? part : part.replaceAll("[0-9.]+", "");
     }
 
     private record Box(double left, double right, double bottom, double top) {

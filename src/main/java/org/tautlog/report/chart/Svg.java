@@ -5,7 +5,6 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.util.List;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
@@ -19,20 +18,19 @@ final class Svg {
     private Svg() {}
 
     static String of(JFreeChart chart, int width, int height, String id, String description) {
-        return of(List.of(chart), width, height, id, description);
+        return of(Sheet.empty(width).below(height, chart), id, description);
     }
 
-    /** Charts below each other as a document of its own: on white, in fixed colours, as any program opens it. */
-    static String standing(List<JFreeChart> charts, int width, int height, String description) {
-        var svg = Ink.fixed(of(charts, width, height, "chart", description));
+    /** A document of its own: on white, in fixed colours, as any program opens it. */
+    static String standing(Sheet sheet, String description) {
+        var svg = Ink.fixed(of(sheet, "chart", description));
         int root = svg.indexOf('>') + 1;
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg.substring(0, root)
                 + "<rect width=\"100%\" height=\"100%\" fill=\"#ffffff\" stroke=\"none\"/>" + svg.substring(root)
                 + "\n";
     }
 
-    private static String of(List<JFreeChart> charts, int width, int each, String id, String description) {
-        int height = each * Math.max(1, charts.size());
+    private static String of(Sheet sheet, String id, String description) {
         var document = GenericDOMImplementation.getDOMImplementation()
                 .createDocument("http://www.w3.org/2000/svg", "svg", null);
         var context = SVGGeneratorContext.createDefault(document);
@@ -48,12 +46,13 @@ final class Svg {
             }
         });
         var graphics = new SVGGraphics2D(context, false);
-        graphics.setSVGCanvasSize(new Dimension(width, height));
-        for (int i = 0; i < charts.size(); i++) {
-            charts.get(i).draw(graphics, new Rectangle2D.Double(0, (double) i * each, width, each));
+        graphics.setSVGCanvasSize(new Dimension(sheet.width(), sheet.height()));
+        for (var placed : sheet.charts()) {
+            var box = new Rectangle2D.Double(placed.x(), placed.y(), placed.width(), placed.height());
+            placed.chart().draw(graphics, box);
         }
         var root = graphics.getRoot();
-        root.setAttributeNS(null, "viewBox", "0 0 " + width + ' ' + height);
+        root.setAttributeNS(null, "viewBox", "0 0 " + sheet.width() + ' ' + sheet.height());
         root.setAttributeNS(null, "role", "img");
         root.setAttributeNS(null, "aria-label", description);
         var text = new StringWriter();

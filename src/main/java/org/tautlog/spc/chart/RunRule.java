@@ -1,6 +1,7 @@
 package org.tautlog.spc.chart;
 
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -35,6 +36,11 @@ public enum RunRule {
 
     RunRule(String words) {
         this.words = words;
+    }
+
+    /** {@return the one word it is asked for by} */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** {@return the rule in a reader's words} */

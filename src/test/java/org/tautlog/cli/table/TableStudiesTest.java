@@ -198,6 +198,31 @@ class TableStudiesTest {
     }
 
     @Test
+    void the_worst_points_bear_their_words_and_long_rules_stand_below() throws IOException {
+        var text = new StringBuilder("x\n");
+        for (int i = 0; i < 80; i++)
+            text.append(i == 77 ? 130 : 100 + i % 2 + (i / 12) % 2 * 1.3).append('\n');
+        var drawing = folder.resolve("rules.svg");
+        var run = CommandLineRun.of(
+                "chart",
+                table(text.toString()),
+                "--value",
+                "x",
+                "--width",
+                "6",
+                "--rules",
+                "nelson",
+                "--out",
+                drawing.toString());
+        assertTrue(run.out().contains("14 points running, up and down in turn"), run.out());
+        var svg = Files.readString(drawing);
+        assertTrue(svg.contains(">78: above<"), "the one beyond the limits comes first: " + svg);
+        assertTrue(svg.matches("(?s).*>[0-9]+: fourteen-alternating[^<]*<.*"), svg);
+        assertFalse(svg.matches("(?s).*>[0-9]+: 14 points running.*"), svg);
+        assertTrue(svg.contains("fourteen-alternating: 14 points running"), svg);
+    }
+
+    @Test
     void limits_are_said_as_they_were_stated() throws IOException {
         var table = table("x\n101325000.1\n101325000.4\n101325000.2\n101325000.9\n101325000.5\n");
         var run = CommandLineRun.of("capability", table, "--value", "x", "--low", "101324900", "--high", "101325100");
