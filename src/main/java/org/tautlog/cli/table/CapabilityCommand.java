@@ -1,11 +1,14 @@
 package org.tautlog.cli.table;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
+import org.tautlog.report.chart.CapabilityChart;
 import org.tautlog.spc.capability.SpecLimits;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,7 +28,7 @@ import picocli.CommandLine.Spec;
         },
         footerHeading = "%nExamples:%n",
         footer = {
-            "  tautlog capability diameters.csv --value diameter --low 73.95 --high 74.05 --subgroup sample",
+            "  tautlog capability diameters.csv --value diameter --low 73.95 --high 74.05 --subgroup sample --out rings.svg",
             "  tautlog capability verdicts.csv --value finalTorqueNm --low 80 --high 120 --by station",
             "  tautlog capability run.csv --value torque --high 120 --machine --json"
         },
@@ -60,6 +63,12 @@ final class CapabilityCommand implements Callable<Integer> {
     @Option(names = "--machine", description = "One run of a machine in place of a process: Cm and Cmk.")
     private boolean machine;
 
+    @Option(names = "--unit", paramLabel = "UNIT", defaultValue = "", description = "Unit of the values, for drawings.")
+    private String unit = "";
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Draw the studies to FILE.svg or FILE.png.")
+    private @Nullable Path out;
+
     @Option(names = "--json", description = "One JSON object in place of the text.")
     private boolean json;
 
@@ -71,6 +80,7 @@ final class CapabilityCommand implements Callable<Integer> {
         if (machine && subgroup != null) {
             throw Refusal.wrongUse("a machine study takes one run as it came; leave --subgroup out");
         }
+        var drawing = DrawingFile.of(out);
         var line = spec.commandLine();
         boolean named = subgroup != null && TableInputs.size(subgroup).isEmpty();
         var columns = table.read(List.of(value), named ? List.of(subgroup) : List.of(), line.getErr());
@@ -81,6 +91,15 @@ final class CapabilityCommand implements Callable<Integer> {
             line.getOut().println(result.json());
         } else {
             result.lines().forEach(text -> line.getOut().println(Terminal.harmless(text)));
+        }
+        if (drawing != null && !result.drawn().isEmpty()) {
+            drawing.write(
+                    drawing.isPng()
+                            ? CapabilityChart.png(value, unit, result.drawn())
+                            : CapabilityChart.svg(value, unit, result.drawn()).getBytes(StandardCharsets.UTF_8),
+                    result.drawn().keySet(),
+                    CapabilityChart.MOST_GROUPS,
+                    line.getErr());
         }
         return result.exitCode();
     }

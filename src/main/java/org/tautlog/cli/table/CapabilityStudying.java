@@ -1,6 +1,7 @@
 package org.tautlog.cli.table;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.intake.table.CsvRow;
+import org.tautlog.report.chart.CapabilityChart;
 import org.tautlog.report.study.CapabilityJson;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Digits;
@@ -27,19 +29,28 @@ import org.tautlog.spc.capability.Stability;
 /** Makes the capability studies of one table and puts them into words. */
 record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupColumns, int rejected) {
     /** What the command prints and returns. */
-    record Result(List<String> lines, String json, int exitCode) {}
+    record Result(List<String> lines, String json, int exitCode, Map<String, CapabilityChart.Drawn> drawn) {}
 
     Result processes(String value, Map<String, List<CsvRow>> groups) {
         var options = CapabilityOptions.withDefaults();
         var studies = new LinkedHashMap<String, Answer<Capability>>();
         var notes = new LinkedHashMap<String, List<String>>();
+        var charted = new LinkedHashMap<String, double[]>();
         groups.forEach((name, rows) -> {
             notes.put(name, notes(rows));
+            var grouped = subgroup == null ? null : subgroups(rows);
+            charted.put(
+                    name,
+                    grouped == null
+                            ? values(rows)
+                            : Arrays.stream(grouped)
+                                    .flatMapToDouble(Arrays::stream)
+                                    .toArray());
             studies.put(
                     name,
-                    subgroup == null
+                    grouped == null
                             ? CapabilityStudy.process(values(rows), spec, options)
-                            : CapabilityStudy.process(subgroups(rows), spec, options));
+                            : CapabilityStudy.process(grouped, spec, options));
         });
         return result(
                 studies,
@@ -48,13 +59,17 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
                 "process capability",
                 this::add,
                 Capability::stability,
-                CapabilityJson.processes(value, rejected, studies, notes));
+                CapabilityJson.processes(value, rejected, studies, notes),
+                CapabilityDrawing.processes(studies, charted));
     }
 
     Result machines(String value, Map<String, List<CsvRow>> groups) {
         var studies = new LinkedHashMap<String, Answer<MachineCapability>>();
-        groups.forEach((name, rows) ->
-                studies.put(name, CapabilityStudy.machine(values(rows), spec, CapabilityOptions.withDefaults())));
+        var charted = new LinkedHashMap<String, double[]>();
+        groups.forEach((name, rows) -> {
+            charted.put(name, values(rows));
+            studies.put(name, CapabilityStudy.machine(values(rows), spec, CapabilityOptions.withDefaults()));
+        });
         return result(
                 studies,
                 Map.of(),
@@ -62,7 +77,8 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
                 "machine capability",
                 this::add,
                 MachineCapability::stability,
-                CapabilityJson.machines(value, rejected, studies));
+                CapabilityJson.machines(value, rejected, studies),
+                CapabilityDrawing.machines(studies, charted));
     }
 
     private <T> Result result(
@@ -72,7 +88,8 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
             String title,
             BiConsumer<List<String>, T> words,
             Function<T, Stability> stability,
-            String json) {
+            String json,
+            Map<String, CapabilityChart.Drawn> drawn) {
         var lines = new ArrayList<String>();
         studies.forEach((name, answer) -> {
             lines.add(head(value, name, title));
@@ -88,7 +105,7 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
                         .isPresent());
         boolean any =
                 studies.values().stream().anyMatch(answer -> answer.found().isPresent());
-        return new Result(lines, json, StudyCode.of(any, !calm || rejected > 0));
+        return new Result(lines, json, StudyCode.of(any, !calm || rejected > 0), drawn);
     }
 
     private static boolean inControl(Stability stability) {
@@ -162,7 +179,7 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
                         .orElseGet(() -> answer.whyMissing().orElse("")));
     }
 
-    private static String word(Stability stability) {
+    static String word(Stability stability) {
         return switch (stability.word()) {
             case IN_CONTROL -> "in control";
             case OUT_OF_CONTROL -> "OUT OF CONTROL";

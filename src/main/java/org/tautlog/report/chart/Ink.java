@@ -42,6 +42,7 @@ enum Ink {
                         .filter(ink -> ink.red == standIn.getRed())
                         .findFirst()
                         .map(ink -> Color.decode(ink.fallback))
+                        .map(own -> new Color(own.getRed(), own.getGreen(), own.getBlue(), standIn.getAlpha()))
                         .orElse(standIn)
                 : standIn;
     }

@@ -3,6 +3,7 @@ package org.tautlog.report.chart;
 import java.awt.BasicStroke;
 import java.awt.Font;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.jfree.chart.JFreeChart;
@@ -49,9 +50,16 @@ final class Plots {
         return axis;
     }
 
+    /** An axis with ticks at stated places only. */
+    static NumberAxis axisAt(String label, Map<Double, String> ticks, double low, double high) {
+        return axis(new ScoreAxis(label, ticks), low, high);
+    }
+
     /** An axis from 0 whose ticks end at the last point; what lies beyond is room for words. */
     static NumberAxis axisTo(double last, String label, double high) {
-        return axis(new AxisWithRoom(label, last), 0, high);
+        var axis = axis(new AxisWithRoom(label, last), 0, high);
+        axis.setStandardTickUnits(NumberAxis.createIntegerTickUnits(Locale.ROOT));
+        return axis;
     }
 
     private static NumberAxis axis(NumberAxis axis, double low, double high) {

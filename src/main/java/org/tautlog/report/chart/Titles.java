@@ -1,6 +1,7 @@
 package org.tautlog.report.chart;
 
 import java.awt.Font;
+import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.HorizontalAlignment;
@@ -13,7 +14,8 @@ final class Titles {
     /** What a character and a line of them take, for the height that wrapped words need. */
     private static final double CHARACTER = 6.4;
 
-    private static final int LINE_HIGH = 16;
+    private static final int LINE_HIGH = 17;
+    private static final int PADDING = 22;
 
     private Titles() {}
 
@@ -34,6 +36,22 @@ final class Titles {
     /** Height of words on a drawing of some width. */
     static int high(String words, int width) {
         return words.isEmpty() ? 0 : LINE_HIGH * (int) Math.ceil(words.length() * CHARACTER / width);
+    }
+
+    /** A title with lines below it, across all of a drawing. */
+    static Sheet above(Sheet sheet, String title, List<String> lines) {
+        var plot = Plots.empty(Plots.axis("", 0, 1), Plots.axis("", 0, 1));
+        plot.getDomainAxis().setVisible(false);
+        plot.getRangeAxis().setVisible(false);
+        plot.setRangeGridlinesVisible(false);
+        var chart = Plots.chart(plot);
+        title(chart, title);
+        lines.forEach(line -> subtitle(chart, line));
+        int high = PADDING + high(title, sheet.width());
+        for (var line : lines) {
+            high += high(line, sheet.width());
+        }
+        return sheet.below(high, chart);
     }
 
     private static TextTitle text(String words, Font font, Ink ink) {

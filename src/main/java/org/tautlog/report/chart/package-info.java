@@ -5,7 +5,8 @@
  * {@link org.tautlog.report.chart.ControlChart}, {@link org.tautlog.report.chart.ControlScale},
  * {@link org.tautlog.report.chart.BandChart},
  * {@link org.tautlog.report.chart.WarmUpChart},
- * {@link org.tautlog.report.chart.SeriesChart} (control charts in a file of their own).
+ * {@link org.tautlog.report.chart.SeriesChart} (control charts in a file of their own),
+ * {@link org.tautlog.report.chart.CapabilityChart}.
  *
  * <p>May import: review and below; alone in the house it sees JFreeChart, AWT and Batik. Refuses to: compute, or fix a
  * colour: the page's style decides by custom properties, so that one drawing serves light, dark and paper.

@@ -67,6 +67,14 @@ final class FittedShape {
         return shape;
     }
 
+    double quantile(double share) {
+        return inverse.applyAsDouble(share);
+    }
+
+    double share(double upTo) {
+        return distribution.applyAsDouble(upTo);
+    }
+
     Percentiles percentiles() {
         return Percentiles.of(inverse);
     }

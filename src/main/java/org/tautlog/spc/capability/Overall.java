@@ -22,7 +22,7 @@ record Overall(
         Answer<FractionOutside> outside,
         NormalScores scores) {
     /** Fewest values for which the 0.135 % point lies within them: 1 / 0.00135, rounded up to a plain number. */
-    private static final int LEAST_EMPIRICAL = 1000;
+    static final int LEAST_EMPIRICAL = 1000;
 
     static Overall of(Sample sample, SpecLimits spec, CapabilityOptions options) {
         var normality = AndersonDarling.of(sample.toArray());

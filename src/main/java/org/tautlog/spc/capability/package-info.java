@@ -4,7 +4,8 @@
  *
  * <p>Read in this order: {@link org.tautlog.spc.capability.CapabilityStudy}, {@link
  * org.tautlog.spc.capability.Capability}, {@link org.tautlog.spc.capability.SpecLimits}, {@link
- * org.tautlog.spc.capability.Stability}, {@link org.tautlog.spc.capability.AndersonDarling}, {@link org.tautlog.spc.capability.TimeModel} (ISO 22514-2).
+ * org.tautlog.spc.capability.Stability}, {@link org.tautlog.spc.capability.AndersonDarling}, {@link org.tautlog.spc.capability.TimeModel} (ISO 22514-2), {@link
+ * org.tautlog.spc.capability.ShapePlot}.
  *
  * <p>May import: {@code spc}, {@code spc.chart}, {@code spc.change}, {@code spc.compare}. Refuses to: give an index without its stability word.
  */

@@ -1,0 +1,88 @@
+package org.tautlog.cli.table;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tautlog.cli.CommandLineRun;
+
+/** What the drawings of studies say in words. */
+class StudyDrawingsTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void a_capability_drawing_says_indices_control_limits_and_reference_interval() throws IOException {
+        var svg = svg(values(1, 60), "--low 95 --high 105 --unit N·m");
+        assertTrue(svg.contains(">x: process capability<"), svg);
+        assertTrue(svg.matches("(?s).*>n = 60, Cpk [0-9.]+ \\([0-9.]+ to [0-9.]+ with 95 %\\), Ppk .*"), svg);
+        assertTrue(svg.contains(">in control: "), svg);
+        assertTrue(svg.matches("(?s).*>( ?)low 95( ?)<.*") && svg.matches("(?s).*>( ?)high 105( ?)<.*"), svg);
+        assertTrue(svg.contains("99.865 %: 10") && svg.contains("0.135 %: 9"), svg);
+        assertTrue(svg.contains(">x, N·m<"), svg);
+    }
+
+    @Test
+    void a_limit_far_out_is_named_at_the_edge() throws IOException {
+        var svg = svg(values(1, 60), "--high 500");
+        assertTrue(svg.contains("high 500, off the scale →"), svg);
+        assertTrue(svg.contains(">high 500 ↑<"), svg);
+    }
+
+    @Test
+    void groups_that_find_no_room_are_named() throws IOException {
+        var file = values(14, 30);
+        var out = folder.resolve("many.png");
+        var run = CommandLineRun.of(words(file, "--low 95 --high 105 --by g --out " + out));
+        assertTrue(run.err().contains("the first 12 of 14 groups; not drawn: g G12; g G13"), run.err());
+        assertTrue(ImageIO.read(out.toFile()).getHeight() > 12 * 600);
+    }
+
+    @Test
+    void a_hostile_name_stays_text() throws IOException {
+        var text = Files.readString(Path.of(values(1, 30))).replace("G0", "<script>alert(1)</script>");
+        var svg = svg(Files.writeString(folder.resolve("hostile.csv"), text).toString(), "--low 95 --by g");
+        assertFalse(svg.contains("<script"), svg);
+        assertTrue(svg.contains("&lt;script&gt;"), svg);
+    }
+
+    @Test
+    void a_drawing_is_refused_before_any_work_where_it_cannot_be_written() throws IOException {
+        var file = values(1, 30);
+        for (var out : List.of("x.pdf", "NOPE/x.svg")) {
+            var run = CommandLineRun.of(words(file, "--low 95 --out " + out));
+            assertEquals(2, run.exitCode(), run.err());
+            assertTrue(run.out().isEmpty(), run.out());
+        }
+    }
+
+    private String svg(String file, String asked) throws IOException {
+        var out = folder.resolve("drawing.svg");
+        var run = CommandLineRun.of(words(file, asked + " --out " + out));
+        assertTrue(Files.exists(out), run.out() + run.err());
+        return Files.readString(out);
+    }
+
+    private static String[] words(String file, String asked) {
+        var words = new ArrayList<>(List.of("capability", file, "--value", "x"));
+        words.addAll(List.of(asked.split(" ", -1)));
+        return words.toArray(String[]::new);
+    }
+
+    private String values(int groups, int each) throws IOException {
+        var random = new Random(3);
+        var text = new StringBuilder("g,x\n");
+        for (int g = 0; g < groups; g++)
+            for (int i = 0; i < each; i++) text.append("G" + g + "," + (100 + random.nextGaussian()) + "\n");
+        return Files.writeString(folder.resolve("values.csv"), text).toString();
+    }
+}
