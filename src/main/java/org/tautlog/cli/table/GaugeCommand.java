@@ -1,12 +1,14 @@
 package org.tautlog.cli.table;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
+import org.tautlog.report.chart.GaugeChart;
 import org.tautlog.spc.gauge.GaugeResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -25,7 +27,7 @@ import picocli.CommandLine.Spec;
         },
         footerHeading = "%nExamples:%n",
         footer = {
-            "  tautlog gauge study.csv --value torque --part bolt --appraiser who --tolerance 20",
+            "  tautlog gauge study.csv --value torque --part bolt --appraiser who --tolerance 20 --out gauge.svg",
             "  tautlog gauge study.csv --value torque --part bolt --appraiser who --method both --json",
             "  tautlog gauge check.csv --value reading --reference nominal"
         },
@@ -73,6 +75,15 @@ final class GaugeCommand implements Callable<Integer> {
             description = "anova, ranges or both (default: anova).")
     private String method = "anova";
 
+    @Option(names = "--unit", paramLabel = "UNIT", defaultValue = "", description = "Unit of the values, for drawings.")
+    private String unit = "";
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Draw the crossed study to FILE.svg or FILE.png; with both methods the one by anova.")
+    private java.nio.file.@Nullable Path out;
+
     @Option(names = "--json", description = "One JSON object in place of the text.")
     private boolean json;
 
@@ -87,6 +98,10 @@ final class GaugeCommand implements Callable<Integer> {
         if (tolerance != null && !(tolerance > 0)) {
             throw Refusal.wrongUse("tolerance is " + tolerance + "; it must be above 0");
         }
+        if (out != null && part == null) {
+            throw Refusal.wrongUse("--out draws the crossed study; name --part COL and --appraiser COL");
+        }
+        var drawing = DrawingFile.of(out);
         var line = spec.commandLine();
         var study = new GaugeStudying(file, value, part, appraiser, trial, reference, tolerance, methods());
         var result = study.run(line.getErr());
@@ -94,6 +109,16 @@ final class GaugeCommand implements Callable<Integer> {
             line.getOut().println(result.json());
         } else {
             result.lines().forEach(text -> line.getOut().println(Terminal.harmless(text)));
+        }
+        if (drawing != null && result.drawn().isPresent()) {
+            var drawn = result.drawn().get();
+            drawing.write(
+                    drawing.isPng()
+                            ? GaugeChart.png(value, unit, drawn)
+                            : GaugeChart.svg(value, unit, drawn).getBytes(StandardCharsets.UTF_8),
+                    List.of(),
+                    0,
+                    line.getErr());
         }
         return result.exitCode();
     }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -15,11 +16,13 @@ import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.intake.table.CsvColumns;
 import org.tautlog.intake.table.CsvRow;
+import org.tautlog.report.chart.GaugeChart;
 import org.tautlog.report.study.GaugeJson;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Digits;
 import org.tautlog.spc.gauge.Bias;
 import org.tautlog.spc.gauge.GaugeOptions;
+import org.tautlog.spc.gauge.GaugePlot;
 import org.tautlog.spc.gauge.GaugeResult;
 import org.tautlog.spc.gauge.GaugeStudy;
 import org.tautlog.spc.gauge.Linearity;
@@ -37,7 +40,7 @@ record GaugeStudying(
     private static final double CONFIDENCE = 0.95;
 
     /** What the command prints and returns. */
-    record Result(List<String> lines, String json, int exitCode) {}
+    record Result(List<String> lines, String json, int exitCode, Optional<GaugeChart.Drawn> drawn) {}
 
     Result run(PrintWriter err) throws IOException {
         var numbers = reference == null ? List.of(value) : List.of(value, reference);
@@ -49,8 +52,10 @@ record GaugeStudying(
             err.println(columns.rejected() + " rows could not be used");
         }
         var crossed = new LinkedHashMap<GaugeResult.Method, Answer<GaugeResult>>();
+        var drawn = Optional.<GaugeChart.Drawn>empty();
         if (part != null) {
-            var measured = measured(columns.rows());
+            var cells = cells(columns.rows());
+            var measured = measured(cells);
             for (var method : methods) {
                 crossed.put(
                         method,
@@ -58,6 +63,10 @@ record GaugeStudying(
                                 ? GaugeStudy.byAnova(measured, GaugeOptions.withDefaults())
                                 : GaugeStudy.byRanges(measured));
             }
+            drawn = crossed.values().stream()
+                    .flatMap(answer -> answer.found().stream())
+                    .findFirst()
+                    .flatMap(found -> drawn(cells, found));
         }
         var biases = new TreeMap<Double, Answer<Bias>>();
         var linearity = new LinkedHashMap<String, Answer<Linearity>>();
@@ -71,11 +80,12 @@ record GaugeStudying(
         return new Result(
                 lines(crossed, biases, linearity),
                 GaugeJson.of(columns.rejected(), width, crossed, biases, linearity),
-                StudyCode.of(any, columns.rejected() > 0));
+                StudyCode.of(any, columns.rejected() > 0),
+                drawn);
     }
 
     /** By part, appraiser and trial, each in the order in which the file names it. */
-    private double[][][] measured(List<CsvRow> rows) {
+    private Map<String, Map<String, List<Double>>> cells(List<CsvRow> rows) {
         var cells = new LinkedHashMap<String, Map<String, List<Double>>>();
         var seen = new java.util.HashSet<List<String>>();
         for (var row : rows) {
@@ -88,6 +98,43 @@ record GaugeStudying(
                     .computeIfAbsent(row.texts().get(1), name -> new ArrayList<>())
                     .add(row.numbers().get(0));
         }
+        var first = cells.entrySet().stream().findFirst();
+        cells.forEach((name, byAppraiser) -> first.filter(
+                        other -> !other.getValue().keySet().equals(byAppraiser.keySet()))
+                .ifPresent(other -> {
+                    throw Refusal.wrongUse("part " + Terminal.harmless(name) + " was measured by "
+                            + Terminal.harmless(String.join(", ", byAppraiser.keySet())) + ", part "
+                            + Terminal.harmless(other.getKey()) + " by "
+                            + Terminal.harmless(
+                                    String.join(", ", other.getValue().keySet()))
+                            + "; in a crossed study every appraiser measures every part: leave out the others");
+                }));
+        return cells;
+    }
+
+    private static Optional<GaugeChart.Drawn> drawn(Map<String, Map<String, List<Double>>> cells, GaugeResult result) {
+        var measured = cells.values().stream()
+                .map(byAppraiser -> List.copyOf(byAppraiser.values()))
+                .toList();
+        var said = List.of(
+                result.parts() + " parts, " + result.appraisers() + " appraisers, " + result.trials()
+                        + " trials; n = " + result.parts() * result.appraisers() * result.trials() + "; by "
+                        + (result.method() == GaugeResult.Method.ANOVA
+                                ? "analysis of variance"
+                                : "averages and ranges"),
+                "gauge, both: " + Digits.of(Math.round(1000 * result.shareOfTotal()) / 10.0)
+                        + " % of the total deviation; shares of deviations do not add up to 100 %, no bounds are drawn");
+        return GaugePlot.of(measured)
+                .found()
+                .map(plot -> new GaugeChart.Drawn(
+                        said,
+                        List.copyOf(cells.keySet()),
+                        List.copyOf(cells.values().iterator().next().keySet()),
+                        result,
+                        plot));
+    }
+
+    private static double[][][] measured(Map<String, Map<String, List<Double>>> cells) {
         return cells.values().stream()
                 .map(byAppraiser -> byAppraiser.values().stream()
                         .map(trials -> trials.stream().mapToDouble(v -> v).toArray())

@@ -6,7 +6,7 @@
  * {@link org.tautlog.report.chart.BandChart},
  * {@link org.tautlog.report.chart.WarmUpChart},
  * {@link org.tautlog.report.chart.SeriesChart} (control charts in a file of their own),
- * {@link org.tautlog.report.chart.CapabilityChart}.
+ * {@link org.tautlog.report.chart.CapabilityChart}, {@link org.tautlog.report.chart.GaugeChart}.
  *
  * <p>May import: review and below; alone in the house it sees JFreeChart, AWT and Batik. Refuses to: compute, or fix a
  * colour: the page's style decides by custom properties, so that one drawing serves light, dark and paper.

@@ -65,6 +65,41 @@ class StudyDrawingsTest {
         }
     }
 
+    @Test
+    void a_gauge_drawing_names_components_appraisers_parts_and_the_limit_of_ranges() throws IOException {
+        var random = new Random(3);
+        var text = new StringBuilder("bolt,who,x\n");
+        for (int p = 0; p < 8; p++) {
+            double part = 100 + 3 * random.nextGaussian();
+            for (var who : List.of("Anna", "a very long name of Bo"))
+                for (int t = 0; t < 3; t++)
+                    text.append("B" + p + "," + who + "," + (part + random.nextGaussian()) + "\n");
+        }
+        var file = Files.writeString(folder.resolve("gauge.csv"), text).toString();
+        var out = folder.resolve("gauge.svg");
+        var words = new String[] {
+            "gauge", file, "--value", "x", "--part", "bolt", "--appraiser", "who", "--unit", "N·m", "--out", out + ""
+        };
+        var run = CommandLineRun.of(words);
+        assertEquals(0, run.exitCode(), run.err());
+        var svg = Files.readString(out);
+        for (var said : List.of(
+                "x: gauge study",
+                "8 parts, 2 appraisers, 3 trials; n = 48",
+                ">repeatability<",
+                ">Anna<",
+                "… name of Bo",
+                ">B7<",
+                ">part<",
+                ">standard deviation, N·m<")) assertTrue(svg.contains(said), said + svg);
+        assertTrue(svg.matches("(?s).*> ?upper [0-9.]+<.*"), svg);
+        var crooked = text.toString().replaceFirst("B7,Anna", "B7,Cy").replaceAll("B7,Anna", "B7,Cy");
+        Files.writeString(Path.of(file), crooked);
+        var refused = CommandLineRun.of(words);
+        assertEquals(2, refused.exitCode(), refused.out());
+        assertTrue(refused.err().contains("part B7 was measured by Cy, a very long name of Bo"), refused.err());
+    }
+
     private String svg(String file, String asked) throws IOException {
         var out = folder.resolve("drawing.svg");
         var run = CommandLineRun.of(words(file, asked + " --out " + out));
