@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.tautlog.cli.terminal.Digits;
+import org.tautlog.spc.Digits;
 import org.tautlog.spc.study.ChangeTests;
 import org.tautlog.spc.study.StudyRow;
 import picocli.CommandLine.Command;

@@ -169,14 +169,16 @@ final class Draft {
                     place,
                     SUMS,
                     point.upperSum(),
-                    "risen since point " + (point.roseAt() + 1) + ", now near " + level(point.risenLevel(limits), limits)));
+                    "risen since point " + (point.roseAt() + 1) + ", now near "
+                            + level(point.risenLevel(limits), limits)));
         if (point.signal().down())
             said.add(new StudySignal(
                     number,
                     place,
                     SUMS,
                     -point.lowerSum(),
-                    "fallen since point " + (point.fellAt() + 1) + ", now near " + level(point.fallenLevel(limits), limits)));
+                    "fallen since point " + (point.fellAt() + 1) + ", now near "
+                            + level(point.fallenLevel(limits), limits)));
         return said;
     }
 
