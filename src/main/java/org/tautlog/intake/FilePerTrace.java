@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.file.BrokenFile;
 import org.tautlog.intake.text.Line;
+import org.tautlog.intake.text.Row;
 import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -88,7 +89,7 @@ final class FilePerTrace extends TraceTable {
         draft = null;
     }
 
-    private void addRow(Line line, Optional<List<String>> row) {
+    private void addRow(Line line, Optional<Row> row) {
         var current = draft == null || draft.rows() == 0 ? begin(line) : draft;
         current.countRow();
         add(current, line, row);

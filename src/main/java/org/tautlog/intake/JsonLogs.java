@@ -28,6 +28,7 @@ import org.tautlog.intake.layout.Origin;
 import org.tautlog.intake.layout.SampleColumn;
 import org.tautlog.intake.layout.SampleQuantity;
 import org.tautlog.intake.text.NumberForm;
+import org.tautlog.intake.text.Row;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
@@ -168,6 +169,7 @@ final class JsonLogs {
                         && (entry.getKey() == SampleQuantity.TIME || entry.getKey() == SampleQuantity.STAGE));
         int count = part.values().stream().mapToInt(List::size).max().orElse(0);
         var cells = new ArrayList<String>(Collections.nCopies(layout.header().size(), ""));
+        var sample = Row.of(cells);
         for (var entry : part.entrySet()) {
             int column =
                     Objects.requireNonNull(layout.samples().get(entry.getKey())).column();
@@ -188,7 +190,7 @@ final class JsonLogs {
                                 .column(),
                         entry.getValue().get(i));
             }
-            draft.add(cells, where);
+            draft.add(sample, where.line());
         }
     }
 

@@ -15,6 +15,7 @@ import org.tautlog.intake.layout.LogLayout;
 import org.tautlog.intake.layout.Origin;
 import org.tautlog.intake.text.Cells;
 import org.tautlog.intake.text.Line;
+import org.tautlog.intake.text.Row;
 import org.tautlog.problem.Where;
 
 /** What the lines of one log mean under its layout: rows with as many cells as the header, headings, identity. */
@@ -61,21 +62,22 @@ final class LogText {
     }
 
     /** The cells of a row; empty where it cannot be cut, or not into as many cells as the header has. */
-    Optional<List<String>> row(Line line) {
-        var cut = line.tooLong() ? Optional.<List<String>>empty() : cut(line);
+    Optional<Row> row(Line line) {
+        var cut = line.tooLong() ? Optional.<Row>empty() : cut(line);
         return cut.filter(found -> found.size() == layout.header().size());
     }
 
     /** The cells of a line, or of its beginning, with as many empty ones at its end as the header has, where that is all they differ by. */
-    Optional<List<String>> cut(Line line) {
+    Optional<Row> cut(Line line) {
         if (line.text().indexOf('\0') >= 0) {
             return Optional.empty();
         }
         // Of a line that is too long the last cell of its beginning is cut, and the key stands before it.
-        return cells.of(line.text()).map(found -> line.tooLong() ? found.subList(0, found.size() - 1) : fitted(found));
+        return cells.of(line.text())
+                .map(found -> line.tooLong() ? Row.of(found.subList(0, found.size() - 1)) : fitted(found));
     }
 
-    private List<String> fitted(List<String> found) {
+    private Row fitted(Row found) {
         int wanted = layout.header().size();
         if (found.size() == wanted) {
             return found;
@@ -87,11 +89,11 @@ final class LogText {
         while (fitted.size() < wanted && layout.header().get(fitted.size()).isEmpty()) {
             fitted.add("");
         }
-        return fitted;
+        return Row.of(fitted);
     }
 
-    boolean isHeader(List<String> row) {
-        return row.equals(layout.header());
+    boolean isHeader(Row row) {
+        return row.isSame(layout.header());
     }
 
     /** A line of {@code key: value}, {@code key = value} or of a key cell and a value cell. */
@@ -101,7 +103,7 @@ final class LogText {
         }
         var comment = layout.stated().text().comment();
         var text = isComment(line) ? line.text().substring(comment.length()) : line.text();
-        var parts = cells.of(text).orElse(List.of(text));
+        var parts = cells.of(text).orElseGet(() -> Row.of(List.of(text)));
         var aligned = aligned(text, parts.size());
         if (aligned.isPresent() && !SIGNED_KEY.matcher(text).lookingAt()) {
             return aligned;
@@ -143,7 +145,7 @@ final class LogText {
     }
 
     /** Whether a row repeats the units under a header that comes again. */
-    boolean isUnitsAgain(List<String> row) {
+    boolean isUnitsAgain(Row row) {
         return layout.unitsLine() > 0
                 && row.stream().noneMatch(cell -> !cell.isEmpty() && Character.isDigit(cell.charAt(0)))
                 && LayoutSniffer.areUnits(row);

@@ -9,6 +9,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.file.BrokenFile;
 import org.tautlog.intake.text.Line;
+import org.tautlog.intake.text.Row;
 import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -29,11 +30,17 @@ final class LongTable extends TraceTable {
     private final Map<List<String>, Integer> lineOfKey;
     private @Nullable TraceDraft draft;
     private List<String> key = List.of();
+    private final int lastOfKey;
+    private @Nullable String upToKey;
 
     LongTable(LogText text, ReadLedger ledger, ReadBounds bounds, TraceGate gate, String sha256) {
         super(text, ledger, bounds.mostSamples());
         this.gate = gate;
         this.sha256 = sha256;
+        this.lastOfKey = text.layout().keyColumns().stream()
+                .mapToInt(column -> column)
+                .max()
+                .orElse(-1);
         this.lineOfKey = Bounded.map(bounds.mostRemembered());
     }
 
@@ -70,7 +77,7 @@ final class LongTable extends TraceTable {
             ledger.lines.ignored(1);
             return;
         }
-        var cells = row.or(() -> text.cut(line)).orElse(List.of());
+        var cells = row.or(() -> text.cut(line)).orElseGet(Row::none);
         var current = draft;
         if (current == null || (hasKey(cells) && !isSameKey(cells))) {
             if (current != null && row.isEmpty() && !line.ended()) {
@@ -83,30 +90,32 @@ final class LongTable extends TraceTable {
         add(current, line, row);
     }
 
-    private boolean hasKey(List<String> cells) {
-        for (int column : text.layout().keyColumns()) {
-            if (column >= cells.size()) {
-                return false;
-            }
-        }
-        return true;
+    private boolean hasKey(Row cells) {
+        return lastOfKey < cells.size();
     }
 
-    private boolean isSameKey(List<String> cells) {
+    /** Most often nothing up to the end of the key has changed since the row before, which is told at once. */
+    private boolean isSameKey(Row cells) {
+        return lastOfKey < 0 || cells.upTo(lastOfKey).equals(upToKey) || isSameCellByCell(cells);
+    }
+
+    private boolean isSameCellByCell(Row cells) {
         var columns = text.layout().keyColumns();
         for (int i = 0; i < columns.size(); i++) {
-            if (i >= key.size() || !cells.get(columns.get(i)).equals(key.get(i))) {
+            if (i >= key.size() || !cells.is(columns.get(i), key.get(i))) {
                 return false;
             }
         }
         return true;
     }
 
-    private TraceDraft begin(Line line, List<String> cells) {
+    private TraceDraft begin(Line line, Row cells) {
         finish();
         key = new ArrayList<>();
-        if (hasKey(cells)) {
+        upToKey = null;
+        if (hasKey(cells) && lastOfKey >= 0) {
             text.layout().keyColumns().forEach(column -> key.add(cells.get(column)));
+            upToKey = cells.upTo(lastOfKey);
         }
         draft = draft(line);
         draft.identity().putAll(text.identity(headings, cells));

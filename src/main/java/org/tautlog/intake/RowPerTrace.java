@@ -11,6 +11,7 @@ import org.tautlog.intake.file.BrokenFile;
 import org.tautlog.intake.layout.SampleColumn;
 import org.tautlog.intake.layout.SampleQuantity;
 import org.tautlog.intake.text.Line;
+import org.tautlog.intake.text.Row;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
 
@@ -83,8 +84,8 @@ final class RowPerTrace extends TraceTable {
             count = list.size();
             lists.put(source.column(), list);
         }
-        var where = text.at(line);
-        var cells = new ArrayList<>(row);
+        var cells = new ArrayList<String>(row);
+        var sample = Row.of(cells);
         text.layout().samples().values().stream()
                 .filter(SampleColumn::isColumn)
                 .forEach(source -> cells.set(source.column(), ""));
@@ -92,7 +93,7 @@ final class RowPerTrace extends TraceTable {
             for (var list : lists.entrySet()) {
                 cells.set(list.getKey(), list.getValue().get(i));
             }
-            draft.add(cells, where);
+            draft.add(sample, line.number());
         }
     }
 

@@ -11,6 +11,7 @@ import org.tautlog.intake.layout.FileLayout;
 import org.tautlog.intake.layout.IdentityField;
 import org.tautlog.intake.layout.SampleColumn;
 import org.tautlog.intake.layout.SampleQuantity;
+import org.tautlog.intake.text.Row;
 import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -23,7 +24,10 @@ final class TraceDraft {
     private final Where firstRow;
     private final int mostSamples;
     private final Map<IdentityField, String> identity = new EnumMap<>(IdentityField.class);
-    private final Map<SampleQuantity, double[]> values = new EnumMap<>(SampleQuantity.class);
+    private final Axis angle;
+    private final Axis torque;
+    private final Axis time;
+    private final @Nullable SampleColumn stageSource;
     private int[] stage = new int[16];
     private int samples;
     private int times;
@@ -38,8 +42,23 @@ final class TraceDraft {
         this.layout = layout;
         this.firstRow = firstRow;
         this.mostSamples = mostSamples;
-        for (var quantity : List.of(SampleQuantity.ANGLE, SampleQuantity.TORQUE, SampleQuantity.TIME)) {
-            values.put(quantity, new double[16]);
+        this.angle = new Axis(layout.samples().get(SampleQuantity.ANGLE));
+        this.torque = new Axis(layout.samples().get(SampleQuantity.TORQUE));
+        this.time = new Axis(layout.samples().get(SampleQuantity.TIME));
+        this.stageSource = layout.samples().get(SampleQuantity.STAGE);
+    }
+
+    /** One quantity of the samples. */
+    private static final class Axis {
+        private final @Nullable SampleColumn source;
+        private double[] values = new double[16];
+
+        Axis(@Nullable SampleColumn source) {
+            this.source = source;
+        }
+
+        double[] filled(int samples) {
+            return Arrays.copyOf(values, samples);
         }
     }
 
@@ -92,54 +111,54 @@ final class TraceDraft {
     }
 
     /** Adds one sample; cells that are no numbers spoil the draft. */
-    void add(List<String> cells, Where where) {
+    void add(Row row, int line) {
         if (fault != null) {
             return;
         }
         if (samples == mostSamples) {
             spoil(
                     ProblemCode.TOO_LARGE,
-                    where,
+                    at(line),
                     "the trace has more than " + mostSamples + " samples",
                     "",
                     "raise the bound where that is right");
             return;
         }
         grow();
-        value(SampleQuantity.ANGLE, cells, where);
-        value(SampleQuantity.TORQUE, cells, where);
-        times += value(SampleQuantity.TIME, cells, where) ? 1 : 0;
-        stages += stage(cells, where) ? 1 : 0;
+        value(angle, row, line);
+        value(torque, row, line);
+        boolean timed = time.source != null && !(time.source.isColumn() && row.isEmpty(time.source.column()));
+        times += timed && value(time, row, line) ? 1 : 0;
+        stages += stage(row, line) ? 1 : 0;
         samples++;
+    }
+
+    private Where at(int line) {
+        return Where.line(firstRow.file(), line);
     }
 
     private void grow() {
         if (samples < stage.length) {
             return;
         }
-        values.replaceAll((quantity, column) -> Arrays.copyOf(column, 2 * samples));
+        for (var axis : List.of(angle, torque, time)) {
+            axis.values = Arrays.copyOf(axis.values, 2 * samples);
+        }
         stage = Arrays.copyOf(stage, 2 * samples);
     }
 
-    private boolean value(SampleQuantity quantity, List<String> cells, Where where) {
-        var source = layout.samples().get(quantity);
-        if (source == null) {
-            return false;
-        }
+    private boolean value(Axis axis, Row row, int line) {
+        var source = Objects.requireNonNull(axis.source);
         if (!source.isColumn()) {
-            column(quantity)[samples] = samples * source.step() * source.factor();
+            axis.values[samples] = samples * source.step() * source.factor();
             return true;
         }
-        var cell = cells.get(source.column());
-        if (cell.isEmpty() && quantity == SampleQuantity.TIME) {
+        double number = row.number(source.column(), layout.numbers());
+        if (Double.isNaN(number)) {
+            notANumber(source, row, line);
             return false;
         }
-        var number = layout.numbers().parse(cell);
-        if (number.isEmpty()) {
-            notANumber(source, cell, where);
-            return false;
-        }
-        column(quantity)[samples] = converted(number.getAsDouble(), source.factor());
+        axis.values[samples] = converted(number, source.factor());
         return true;
     }
 
@@ -148,35 +167,34 @@ final class TraceDraft {
         return factor == 1.0 ? value : value * factor + 0.0;
     }
 
-    private boolean stage(List<String> cells, Where where) {
-        var source = layout.samples().get(SampleQuantity.STAGE);
-        if (source == null || cells.get(source.column()).isEmpty()) {
+    private boolean stage(Row row, int line) {
+        var source = stageSource;
+        if (source == null || row.isEmpty(source.column())) {
             return false;
         }
-        var cell = cells.get(source.column());
-        var marked = source.marks().get(cell);
-        if (marked != null) {
-            stage[samples] = marked;
-            return true;
-        }
-        var number = layout.numbers().parse(cell);
-        double value = number.orElse(Double.NaN);
+        var marked = source.marks().isEmpty() ? null : source.marks().get(row.get(source.column()));
+        double value = marked != null ? marked : row.number(source.column(), layout.numbers());
         if (value != (int) value) {
-            notANumber(source, cell, where);
+            notANumber(source, row, line);
             return false;
         }
         stage[samples] = (int) value;
         return true;
     }
 
-    private void notANumber(SampleColumn source, String cell, Where where) {
+    private void notANumber(SampleColumn source, Row row, int line) {
         var name = layout.header().get(source.column());
         var expected = source.marks().isEmpty()
                 ? "a number with decimal mark '" + layout.numbers().decimalMark() + "'"
                 : "one of "
                         + String.join(
                                 ", ", source.marks().keySet().stream().sorted().toList()) + " or a whole number";
-        spoil(ProblemCode.NOT_A_NUMBER, where.at(name), Words.quoted(cell) + " is no number", expected, "");
+        spoil(
+                ProblemCode.NOT_A_NUMBER,
+                at(line).at(name),
+                Words.quoted(row.get(source.column())) + " is no number",
+                expected,
+                "");
     }
 
     /** What lies nearer to the end of an earlier part than to its beginning carries it on. */
@@ -185,8 +203,8 @@ final class TraceDraft {
             return false;
         }
         boolean byTime = times > 0 && earlier.times > 0;
-        var axis = column(byTime ? SampleQuantity.TIME : SampleQuantity.ANGLE);
-        var before = earlier.column(byTime ? SampleQuantity.TIME : SampleQuantity.ANGLE);
+        var axis = byTime ? time.values : angle.values;
+        var before = byTime ? earlier.time.values : earlier.angle.values;
         return Math.abs(axis[0] - before[earlier.samples - 1]) < Math.abs(axis[0] - before[0]);
     }
 
@@ -219,15 +237,10 @@ final class TraceDraft {
         if (fault != null || samples == 0 || part.samples == 0) {
             return Optional.empty();
         }
-        boolean startsOver = startsOver(SampleQuantity.ANGLE, part);
-        values.forEach((quantity, column) -> {
-            double shift = startsOver(quantity, part) ? column[samples - 1] : 0.0;
-            var joined = Arrays.copyOf(column, samples + part.samples);
-            for (int i = 0; i < part.samples; i++) {
-                joined[samples + i] = part.column(quantity)[i] + shift;
-            }
-            values.put(quantity, joined);
-        });
+        boolean startsOver = startsOver(angle, part.angle, part.partStage);
+        append(torque, part.torque, part.samples, false);
+        append(time, part.time, part.samples, startsOver(time, part.time, part.partStage));
+        append(angle, part.angle, part.samples, startsOver);
         stageOf(this, partStage);
         stageOf(part, part.partStage);
         stage = Arrays.copyOf(stage, samples + part.samples);
@@ -246,13 +259,18 @@ final class TraceDraft {
                 : Optional.empty();
     }
 
-    private boolean startsOver(SampleQuantity quantity, TraceDraft part) {
-        if (quantity == SampleQuantity.TORQUE || part.partStage == lastStage) {
-            return false;
+    private void append(Axis axis, Axis part, int more, boolean startsOver) {
+        double shift = startsOver ? axis.values[samples - 1] : 0.0;
+        axis.values = Arrays.copyOf(axis.values, samples + more);
+        for (int i = 0; i < more; i++) {
+            axis.values[samples + i] = part.values[i] + shift;
         }
-        var before = column(quantity);
-        double first = part.column(quantity)[0];
-        return Math.abs(first - before[samples - 1]) > Math.abs(first - before[0]);
+    }
+
+    private boolean startsOver(Axis axis, Axis part, int stageOfPart) {
+        double first = part.values[0];
+        return stageOfPart != lastStage
+                && Math.abs(first - axis.values[samples - 1]) > Math.abs(first - axis.values[0]);
     }
 
     /** Stages that the table itself does not tell are those of the headings. */
@@ -279,16 +297,8 @@ final class TraceDraft {
         if (fault != null) {
             return Optional.empty();
         }
-        var curve = Curve.of(filled(SampleQuantity.ANGLE), filled(SampleQuantity.TORQUE));
-        curve = times == 0 ? curve : curve.withTimeS(filled(SampleQuantity.TIME));
+        var curve = Curve.of(angle.filled(samples), torque.filled(samples));
+        curve = times == 0 ? curve : curve.withTimeS(time.filled(samples));
         return Optional.of(stages == 0 ? curve : curve.withStages(Arrays.copyOf(stage, samples)));
-    }
-
-    private double[] filled(SampleQuantity quantity) {
-        return Arrays.copyOf(column(quantity), samples);
-    }
-
-    private double[] column(SampleQuantity quantity) {
-        return Objects.requireNonNull(values.get(quantity));
     }
 }

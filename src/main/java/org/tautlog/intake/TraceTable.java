@@ -1,12 +1,12 @@
 package org.tautlog.intake;
 
 import java.io.IOException;
-import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.file.BreakingStream;
 import org.tautlog.intake.text.Line;
 import org.tautlog.intake.text.LineSource;
+import org.tautlog.intake.text.Row;
 import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -26,26 +26,26 @@ abstract class TraceTable {
 
     /** Reads to the end; where the text breaks off, what is not whole is rejected with the place. */
     final void read(LineSource lines, BreakingStream bytes) throws IOException {
-        var last = Where.file(text.file());
+        int last = 0;
         for (var next = lines.next(); next.isPresent(); next = lines.next()) {
-            last = text.at(next.get());
+            last = next.get().number();
             take(next.get());
         }
         if (bytes.broken().isPresent()) {
-            breakOff(last, bytes.broken().get());
+            breakOff(Where.line(text.file(), last), bytes.broken().get());
         }
         end();
         ledger.lines.in(lines.linesTaken());
     }
 
     /** Adds a line, cut into its cells where it can be, to a draft, or says why it is none. */
-    final void add(TraceDraft draft, Line line, Optional<List<String>> row) {
+    final void add(TraceDraft draft, Line line, Optional<Row> row) {
         boolean sound = draft.fault().isEmpty();
         if (row.isEmpty()) {
             spoil(draft, line);
             return;
         }
-        draft.add(row.get(), text.at(line));
+        draft.add(row.get(), line.number());
         if (sound && draft.fault().isPresent() && !line.ended()) {
             draft.respoil(truncated(line));
         }
@@ -86,7 +86,7 @@ abstract class TraceTable {
     final void spoil(TraceDraft draft, Line line) {
         var where = text.at(line);
         int wanted = text.layout().header().size();
-        var found = text.cut(line).map(List::size).orElse(0);
+        var found = text.cut(line).map(Row::size).orElse(0);
         if (line.tooLong()) {
             draft.spoil(
                     ProblemCode.TOO_LARGE,

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.tautlog.intake.text.Cells;
 import org.tautlog.intake.text.Line;
 import org.tautlog.intake.text.NumberForm;
+import org.tautlog.intake.text.Row;
 
 /**
  * A guess at the columns of a table whose names say nothing, from the numbers alone: what rises from row to row is the
@@ -39,7 +40,7 @@ public record ColumnGuess(LogLayout layout, Map<String, String> reasons) {
             var cutter = new Cells(delimiter);
             var lines = head.stream()
                     .filter(line -> !line.isBlank() && !line.tooLong())
-                    .map(line -> cutter.of(line.text()).orElse(List.of()))
+                    .<List<String>>map(line -> cutter.of(line.text()).orElseGet(Row::none))
                     .toList();
             for (int i = 0; i + FEWEST_ROWS < lines.size(); i++) {
                 var found = under(lines, i, delimiter);

@@ -18,6 +18,9 @@ public record ColumnName(String plain, String unit) {
     private static final Pattern BEHIND_IN = Pattern.compile("(.*\\S)\\s+in\\s+(\\S+)");
     private static final Pattern BEHIND_SIGN = Pattern.compile("(.*\\S)(?:\\s+/\\s*|_|\\s+)(\\S+)");
 
+    /** Without one of these, or room, no pattern matches; nearly all cells that are looked at are numbers. */
+    private static final String PARTING = "([_";
+
     /**
      * Cuts a header.
      *
@@ -25,6 +28,9 @@ public record ColumnName(String plain, String unit) {
      * @return its name and unit
      */
     public static ColumnName of(String header) {
+        if (header.chars().noneMatch(c -> PARTING.indexOf(c) >= 0 || Character.isWhitespace(c))) {
+            return new ColumnName(plain(header), "");
+        }
         var bracketed = BRACKETED.matcher(header);
         if (header.length() < 200 && bracketed.matches()) {
             var unit = bracketed.group(2) == null ? bracketed.group(3) : bracketed.group(2);
@@ -47,10 +53,12 @@ public record ColumnName(String plain, String unit) {
      */
     public static String plain(String name) {
         var plain = new StringBuilder();
-        name.toLowerCase(Locale.ROOT)
-                .codePoints()
-                .filter(Character::isLetterOrDigit)
-                .forEach(plain::appendCodePoint);
+        var lower = name.toLowerCase(Locale.ROOT);
+        for (int at = 0; at < lower.length(); at += Character.charCount(lower.codePointAt(at))) {
+            if (Character.isLetterOrDigit(lower.codePointAt(at))) {
+                plain.appendCodePoint(lower.codePointAt(at));
+            }
+        }
         return plain.toString();
     }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.text.Cells;
 import org.tautlog.intake.text.Line;
+import org.tautlog.intake.text.Row;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -61,7 +62,7 @@ final class HeaderSearch {
                 if (!mayNameColumns(line)) {
                     continue;
                 }
-                var header = header(line, delimiter, cutter.of(line.text()).orElse(List.of()));
+                var header = header(line, delimiter, cutter.of(line.text()).orElseGet(Row::none));
                 if (isWhole(header) && (best == null || header.known() > best.known())) {
                     best = header;
                 }
@@ -90,6 +91,7 @@ final class HeaderSearch {
                 samples.put(quantity, at);
             }
         }
+        var plain = cells.stream().map(ColumnName::plain).toList();
         var identity = new EnumMap<IdentityField, Integer>(IdentityField.class);
         for (var field : IdentityField.values()) {
             var origin = stated.identity().get(field);
@@ -97,7 +99,7 @@ final class HeaderSearch {
             if (origin instanceof Origin.Column column) {
                 at = named(cells, column.name());
             } else if (origin == null) {
-                at = first(cells, cell -> field.isNamed(ColumnName.plain(cell)));
+                at = first(plain, field::isNamed);
             }
             if (at >= 0 && !samples.containsValue(at)) {
                 identity.put(field, at);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.tautlog.intake.text.Cells;
 import org.tautlog.intake.text.Line;
 import org.tautlog.intake.text.NumberForm;
+import org.tautlog.intake.text.Row;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -68,7 +69,7 @@ public final class LayoutSniffer {
         }
         var rows = below.stream()
                 .skip(units.isEmpty() ? 0 : 1)
-                .map(line -> cutter.of(line.text()).orElse(List.of()))
+                .<List<String>>map(line -> cutter.of(line.text()).orElseGet(Row::none))
                 .filter(cells -> cells.size() == header.cells().size())
                 .toList();
         var values =
@@ -113,8 +114,8 @@ public final class LayoutSniffer {
     }
 
     /** The cells of a row that holds units and nothing else; empty where the row is another. */
-    private static List<String> unitsIn(Optional<List<String>> row, HeaderSearch.Header header) {
-        var cells = row.orElse(List.of());
+    private static List<String> unitsIn(Optional<Row> row, HeaderSearch.Header header) {
+        var cells = row.orElseGet(Row::none);
         return cells.size() == header.cells().size() && areUnits(cells) ? cells : List.of();
     }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.tautlog.intake.text.Cells;
 import org.tautlog.intake.text.Line;
+import org.tautlog.intake.text.Row;
 
 /**
  * Writes how one file lies as a layout file: what was told from the file is stated, each line with its reason, so that a
@@ -28,7 +29,7 @@ public final class LayoutText {
         var cutter = new Cells(layout.delimiter());
         this.rows = head.stream()
                 .filter(line -> line.number() > Math.max(layout.headerLine(), layout.unitsLine()))
-                .map(line -> cutter.of(line.text()).orElse(List.of()))
+                .<List<String>>map(line -> cutter.of(line.text()).orElseGet(Row::none))
                 .filter(row -> row.size() == layout.header().size())
                 .toList();
     }

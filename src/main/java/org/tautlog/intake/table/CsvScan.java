@@ -16,6 +16,7 @@ import org.tautlog.intake.text.FormulaGuard;
 import org.tautlog.intake.text.Line;
 import org.tautlog.intake.text.LineSource;
 import org.tautlog.intake.text.NumberForm;
+import org.tautlog.intake.text.Row;
 import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
@@ -124,7 +125,7 @@ public record CsvScan(int kept, int rejected, List<Problem> problems) {
         var cells = new ArrayList<String>();
         for (var line : head) {
             if (line.number() > header.line()) {
-                var row = cutter.of(line.text()).orElse(List.of());
+                var row = cutter.of(line.text()).orElseGet(Row::none);
                 header.columns().subList(0, numbers).stream()
                         .filter(column -> column < row.size())
                         .forEach(column -> cells.add(row.get(column)));

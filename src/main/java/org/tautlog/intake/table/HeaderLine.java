@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.tautlog.intake.text.Cells;
 import org.tautlog.intake.text.Line;
+import org.tautlog.intake.text.Row;
 import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
@@ -34,7 +35,7 @@ record HeaderLine(int line, char delimiter, List<Integer> columns) {
                 continue;
             }
             for (char delimiter : DELIMITERS) {
-                var cells = new Cells(delimiter).of(line.text()).orElse(List.of());
+                var cells = new Cells(delimiter).of(line.text()).orElseGet(Row::none);
                 var columns = wanted.stream().map(name -> named(cells, name)).toList();
                 if (columns.stream().noneMatch(List::isEmpty)) {
                     return only(where, line, delimiter, columns, wanted);
@@ -88,7 +89,7 @@ record HeaderLine(int line, char delimiter, List<Integer> columns) {
             for (var line : head) {
                 var cells = isNoRow(line)
                         ? List.<String>of()
-                        : new Cells(delimiter).of(line.text()).orElse(List.of());
+                        : new Cells(delimiter).of(line.text()).orElseGet(Row::none);
                 if (cells.size() > best.size()) {
                     best = cells;
                 }

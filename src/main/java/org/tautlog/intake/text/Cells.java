@@ -2,6 +2,7 @@ package org.tautlog.intake.text;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.csv.CSVException;
@@ -18,6 +19,8 @@ import org.apache.commons.csv.CSVParser;
 public final class Cells {
     /** The delimiter of columns that are aligned by blanks. */
     public static final char BLANKS = ' ';
+
+    private static final int FIRST_PLACES = 32;
 
     private final char delimiter;
     private final CSVFormat quoted;
@@ -43,12 +46,12 @@ public final class Cells {
      * @param line the line without its end
      * @return its cells, at least one; empty where quotes stand so that there is no telling
      */
-    public Optional<List<String>> of(String line) {
+    public Optional<Row> of(String line) {
         // A line without quotes needs no parser, and nearly all lines of an export are such.
         if (line.indexOf('"') >= 0) {
             return withQuotes(line);
         }
-        return Optional.of(delimiter == BLANKS ? aligned(line) : plain(line));
+        return Optional.of(delimiter == BLANKS ? Row.of(aligned(line)) : plain(line));
     }
 
     private static List<String> aligned(String line) {
@@ -85,25 +88,50 @@ public final class Cells {
         }
     }
 
-    private List<String> plain(String line) {
-        var cells = new ArrayList<String>();
-        int from = 0;
-        for (int at = line.indexOf(delimiter); at >= 0; at = line.indexOf(delimiter, from)) {
-            cells.add(line.substring(from, at).strip());
-            from = at + 1;
+    private Row plain(String line) {
+        var places = new int[FIRST_PLACES];
+        int cells = 0;
+        int end = line.length();
+        for (int from = 0; from <= end; cells++) {
+            int until = from;
+            while (until < end && line.charAt(until) != delimiter) {
+                until++;
+            }
+            if (2 * cells == places.length) {
+                places = Arrays.copyOf(places, 4 * cells);
+            }
+            strip(line, from, until, places, 2 * cells);
+            from = until + 1;
         }
-        cells.add(line.substring(from).strip());
-        return cells;
+        return new Row.Cut(line, places, cells);
     }
 
-    private Optional<List<String>> withQuotes(String line) {
+    private static void strip(String line, int begin, int end, int[] places, int at) {
+        int from = begin;
+        int until = end;
+        while (from < until && isBlank(line.charAt(from))) {
+            from++;
+        }
+        while (until > from && isBlank(line.charAt(until - 1))) {
+            until--;
+        }
+        places[at] = from;
+        places[at + 1] = until;
+    }
+
+    /** Between the blank and the end of ASCII there is none. */
+    private static boolean isBlank(char c) {
+        return (c <= ' ' || c > '~') && Character.isWhitespace(c);
+    }
+
+    private Optional<Row> withQuotes(String line) {
         try (var parser = CSVParser.parse(line, quoted)) {
             var records = parser.getRecords();
             return records.size() == 1
-                    ? Optional.of(records.get(0).stream()
+                    ? Optional.of(Row.of(records.get(0).stream()
                             .map(String::strip)
                             .filter(cell -> delimiter != BLANKS || !cell.isEmpty())
-                            .toList())
+                            .toList()))
                     : Optional.empty();
         } catch (CSVException | java.io.UncheckedIOException e) {
             return Optional.empty();

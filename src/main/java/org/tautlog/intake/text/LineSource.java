@@ -100,7 +100,7 @@ public final class LineSource implements Closeable {
         boolean tooLong = false;
         while (fill()) {
             int end = from;
-            while (end < until && buffer[end] != '\n' && buffer[end] != '\r') {
+            while (end < until && (buffer[end] > '\r' || (buffer[end] != '\n' && buffer[end] != '\r'))) {
                 end++;
             }
             if (!any && end < until && end - from <= longest) {

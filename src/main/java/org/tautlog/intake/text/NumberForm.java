@@ -32,23 +32,32 @@ public record NumberForm(char decimalMark, boolean thousandsStated) {
      * @return the number; empty where the cell is none, or not a finite one
      */
     public OptionalDouble parse(String cell) {
-        if (cell.isEmpty() || cell.length() > LONGEST) {
-            return OptionalDouble.empty();
+        double number = parse(cell, 0, cell.length());
+        return Double.isNaN(number) ? OptionalDouble.empty() : OptionalDouble.of(number);
+    }
+
+    /**
+     * Reads a number within a text.
+     *
+     * @param text the text
+     * @param from where the stripped cell begins
+     * @param until where it ends
+     * @return the number, finite; NaN where the cell is none
+     */
+    double parse(String text, int from, int until) {
+        if (until == from || until - from > LONGEST) {
+            return Double.NaN;
         }
-        double quick = shortDecimal(cell, decimalMark);
-        if (!Double.isNaN(quick)) {
-            return OptionalDouble.of(quick);
-        }
-        boolean plain = true;
-        for (int i = 0; i < cell.length(); i++) {
-            char c = cell.charAt(i);
-            plain &= (c >= '0' && c <= '9') || c == '.' || c == '-' || c == '+' || c == 'e' || c == 'E';
-        }
-        if (plain && decimalMark == '.') {
+        double quick = shortDecimal(text, from, until, decimalMark);
+        return Double.isNaN(quick) ? parseLong(text.substring(from, until)) : quick;
+    }
+
+    private double parseLong(String cell) {
+        if (decimalMark == '.' && isPlain(cell)) {
             return toDouble(cell);
         }
         var rewritten = rewritten(cell);
-        return rewritten.isEmpty() ? OptionalDouble.empty() : toDouble(rewritten);
+        return rewritten.isEmpty() ? Double.NaN : toDouble(rewritten);
     }
 
     /**
@@ -57,32 +66,29 @@ public record NumberForm(char decimalMark, boolean thousandsStated) {
      *
      * Source: W. D. Clinger, "How to read floating point numbers accurately", PLDI 1990, the fast path.
      */
-    private static double shortDecimal(String cell, char mark) {
-        int length = cell.length();
-        int at = cell.charAt(0) == '-' ? 1 : 0;
-        if (length - at > MOST_DIGITS + 1 || length == at) {
+    private static double shortDecimal(String text, int from, int until, char mark) {
+        int at = text.charAt(from) == '-' ? from + 1 : from;
+        if (until - at > MOST_DIGITS + 1 || until == at) {
             return Double.NaN;
         }
         long digits = 0;
-        int count = 0;
-        int behind = -1;
-        for (int i = at; i < length; i++) {
-            char c = cell.charAt(i);
+        int behind = until;
+        for (int i = at; i < until; i++) {
+            char c = text.charAt(i);
             if (c >= '0' && c <= '9') {
                 digits = 10 * digits + (c - '0');
-                count++;
-                behind = behind < 0 ? behind : behind + 1;
-            } else if (c == mark && behind < 0 && count > 0) {
-                behind = 0;
+            } else if (c == mark && behind == until && i > at) {
+                behind = i + 1;
             } else {
                 return Double.NaN;
             }
         }
-        if (count > MOST_DIGITS || behind == 0) {
+        boolean marked = text.charAt(behind - 1) == mark;
+        if ((marked && behind == until) || until - at - (marked ? 1 : 0) > MOST_DIGITS) {
             return Double.NaN;
         }
-        double value = behind < 0 ? digits : digits / POWERS_OF_TEN[behind];
-        return at == 0 ? value : -value;
+        double value = digits / POWERS_OF_TEN[until - behind];
+        return at == from ? value : -value;
     }
 
     /** {@return the mark that may stand between thousands beside blank and apostrophe} */
@@ -117,7 +123,7 @@ public record NumberForm(char decimalMark, boolean thousandsStated) {
             }
         }
         boolean grouped = sinceMark < 0 || sinceMark == 3;
-        return grouped && isAscii(fraction + tail) ? digits + fraction + tail : "";
+        return grouped && isPlain(fraction + tail) ? digits + fraction + tail : "";
     }
 
     private static boolean isFirstGroup(StringBuilder digits) {
@@ -134,17 +140,22 @@ public record NumberForm(char decimalMark, boolean thousandsStated) {
                 || (c == thousandsMark() && (thousandsStated || hasDecimals));
     }
 
-    private static boolean isAscii(String text) {
-        return text.chars()
-                .allMatch(c -> (c >= '0' && c <= '9') || c == '.' || c == '-' || c == '+' || c == 'e' || c == 'E');
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if ((c < '0' || c > '9') && c != '.' && c != '-' && c != '+' && c != 'e' && c != 'E') {
+                return false;
+            }
+        }
+        return true;
     }
 
-    private static OptionalDouble toDouble(String text) {
+    private static double toDouble(String text) {
         try {
             double value = Double.parseDouble(text);
-            return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+            return Double.isFinite(value) ? value : Double.NaN;
         } catch (NumberFormatException e) {
-            return OptionalDouble.empty();
+            return Double.NaN;
         }
     }
 }
