@@ -16,6 +16,7 @@ import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.QuoteMode;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.file.LogOutput;
+import org.tautlog.intake.file.Packing;
 import org.tautlog.intake.layout.LogShape;
 import org.tautlog.intake.text.FormulaGuard;
 import org.tautlog.trace.Curve;

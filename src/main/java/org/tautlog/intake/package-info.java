@@ -4,8 +4,7 @@
  *
  * <p>Public types in reading order: {@link org.tautlog.intake.LogReader}, {@link org.tautlog.intake.ReadOptions},
  * {@link org.tautlog.intake.ReadBounds}, {@link org.tautlog.intake.TraceSink},
- * {@link org.tautlog.intake.ReadSummary}, {@link org.tautlog.intake.Tally}; {@link org.tautlog.intake.LayoutProposal}; {@link org.tautlog.intake.OutcomeFile}; {@link org.tautlog.intake.LogWriter},
- * {@link org.tautlog.intake.Packing}.
+ * {@link org.tautlog.intake.ReadSummary}, {@link org.tautlog.intake.Tally}; {@link org.tautlog.intake.LayoutProposal}; {@link org.tautlog.intake.LogWriter}.
  *
  * <p>How a log becomes traces: {@code LogFinder} finds files, {@code SealedFile} hashes each, {@code TextLogs} tells
  * encoding and layout, {@code FilePerTrace}, {@code LongTable} or {@code RowPerTrace} gathers rows into a

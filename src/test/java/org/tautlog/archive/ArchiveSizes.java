@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.function.Predicate;
 import org.tautlog.intake.LogWriter;
-import org.tautlog.intake.Packing;
+import org.tautlog.intake.file.Packing;
 import org.tautlog.intake.layout.LogShape;
 import org.tautlog.judge.Judge;
 import org.tautlog.line.FenwaterEngine;

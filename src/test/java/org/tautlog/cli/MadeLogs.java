@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.tautlog.intake.LogWriter;
-import org.tautlog.intake.Packing;
+import org.tautlog.intake.file.Packing;
 import org.tautlog.intake.layout.LogShape;
 import org.tautlog.intake.specification.SpecificationFile;
 import org.tautlog.review.MadeShift;

@@ -16,6 +16,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
+import org.tautlog.intake.file.Packing;
 import org.tautlog.intake.layout.LogShape;
 import org.tautlog.trace.Curve;
 import org.tautlog.trace.Source;

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.tautlog.intake.OutcomeFile;
+import org.tautlog.intake.table.OutcomeFile;
 import org.tautlog.trace.MeasuredClampLoad;
 
 /** The file beside a simulated trial's logs that tells the clamp loads measured. */

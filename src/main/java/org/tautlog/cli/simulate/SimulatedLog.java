@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.zip.GZIPOutputStream;
 import org.tautlog.intake.LogWriter;
-import org.tautlog.intake.Packing;
+import org.tautlog.intake.file.Packing;
 import org.tautlog.intake.layout.LogShape;
 import org.tautlog.line.Fault;
 import org.tautlog.line.SimulatedTightening;

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tautlog.cli.CommandLineRun;
 import org.tautlog.cli.LogFolder;
-import org.tautlog.intake.OutcomeFile;
 import org.tautlog.intake.specification.SpecificationFile;
+import org.tautlog.intake.table.OutcomeFile;
 import org.tautlog.line.FenwaterEngine;
 
 class SimulateCommandTest {

@@ -1,4 +1,4 @@
-package org.tautlog.intake;
+package org.tautlog.intake.table;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package org.tautlog.intake;
+package org.tautlog.intake.table;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -7,9 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.tautlog.intake.table.CsvColumns;
-import org.tautlog.intake.table.CsvRow;
-import org.tautlog.intake.table.CsvScan;
 import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;

@@ -1,4 +1,4 @@
-package org.tautlog.intake;
+package org.tautlog.intake.file;
 
 /** How a written log is packed. */
 public enum Packing {
