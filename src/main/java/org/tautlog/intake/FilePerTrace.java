@@ -154,7 +154,7 @@ final class FilePerTrace extends TraceTable {
     private void settle(@Nullable TraceDraft whole) {
         if (whole != null) {
             checkSampleCount(whole);
-            gate.settle(whole, text.layout(), sha256);
+            gate.settle(whole, text.layout(), sha256, ledger);
         }
     }
 

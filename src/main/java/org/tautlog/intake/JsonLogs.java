@@ -128,7 +128,7 @@ final class JsonLogs {
             }
         });
         addSamples(draft, trace, where);
-        gate.settle(draft, layout, sha256);
+        gate.settle(draft, layout, sha256, ledger);
     }
 
     private static Optional<String> value(Origin origin, JsonNode trace, Map<String, String> above) {

@@ -38,8 +38,8 @@ final class KnownTraces {
      */
     record Repeat(boolean sameTightening, Problem problem) {}
 
-    Optional<Repeat> repeat(TraceIdentity identity, boolean attemptStated, Curve curve, Where where) {
-        var seen = byCurve.get(fingerprint(curve));
+    Optional<Repeat> repeat(TraceIdentity identity, boolean attemptStated, String fingerprint, Where where) {
+        var seen = byCurve.get(fingerprint);
         if (seen == null) {
             return Optional.empty();
         }
@@ -59,8 +59,8 @@ final class KnownTraces {
                         same ? "the second reading is left out" : "both are kept; find out which name is right")));
     }
 
-    void remember(TraceIdentity identity, Curve curve, Where where) {
-        byCurve.putIfAbsent(fingerprint(curve), new Seen(identity, where));
+    void remember(TraceIdentity identity, String fingerprint, Where where) {
+        byCurve.putIfAbsent(fingerprint, new Seen(identity, where));
         attempts.merge(bolt(identity), identity.attempt(), Math::max);
     }
 
@@ -82,7 +82,8 @@ final class KnownTraces {
                 : identity.serial() + '\n' + identity.bolt();
     }
 
-    private String fingerprint(Curve curve) {
+    /** Stands for the samples of a curve. */
+    String fingerprint(Curve curve) {
         var bytes = ByteBuffer.allocate(16 * curve.size());
         for (int i = 0; i < curve.size(); i++) {
             bytes.putDouble(curve.angleDeg(i)).putDouble(curve.torqueNm(i));

@@ -1,24 +1,13 @@
 package org.tautlog.intake;
 
-import java.io.BufferedInputStream;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.zip.GZIPInputStream;
-import java.util.zip.ZipException;
-import org.tautlog.intake.file.BrokenFile;
+import org.tautlog.intake.file.FilesAhead;
 import org.tautlog.intake.file.LogFile;
 import org.tautlog.intake.file.LogFinder;
-import org.tautlog.intake.file.SealedFile;
-import org.tautlog.intake.file.SealedFile.Kind;
-import org.tautlog.intake.file.SealedFile.Unpacked;
-import org.tautlog.intake.layout.LogLayout;
+import org.tautlog.intake.layout.NearestLayouts;
 import org.tautlog.problem.Problem;
-import org.tautlog.problem.ProblemCode;
-import org.tautlog.problem.Where;
 
 /**
  * Reads exported logs into traces: files and folders with all below them, plain, gzip or zip, in the three shapes of
@@ -28,7 +17,7 @@ import org.tautlog.problem.Where;
  *
  * <ul>
  *   <li>Files come in the order of their names, traces in the order of their file. One trace at a time is in memory, in a
- *       long table a few.
+ *       long table a few; where several threads read, as many more as {@link FilesAhead} lets wait.
  *   <li>Each trace carries the SHA-256 of its file's bytes on disk. A packed file is unpacked twice, once to prove its
  *       checksum: where that fails no trace of it can be trusted and none is used. Of a packed file that is cut short the
  *       traces before the cut are used.
@@ -39,17 +28,7 @@ import org.tautlog.problem.Where;
  * </ul>
  */
 public final class LogReader {
-    private final ReadLedger ledger;
-    private final ReadOptions options;
-    private final NearestLayouts layouts;
-    private final TextLogs texts;
-
-    private LogReader(ReadOptions options, TraceSink sink, LayoutWatch watch) {
-        this.options = options;
-        this.ledger = new ReadLedger(options.bounds().mostProblems());
-        this.layouts = new NearestLayouts(options.layout(), ledger);
-        this.texts = new TextLogs(options.bounds(), ledger, sink, watch);
-    }
+    private LogReader() {}
 
     /**
      * Reads logs.
@@ -61,7 +40,7 @@ public final class LogReader {
      * @return what was met and what became of it
      */
     public static ReadSummary read(List<Path> inputs, ReadOptions options, TraceSink sink) {
-        return new LogReader(options, sink, LayoutWatch.NONE).readAll(inputs);
+        return read(inputs, options, sink, LayoutWatch.NONE);
     }
 
     /**
@@ -74,117 +53,46 @@ public final class LogReader {
      *     problems
      */
     public static boolean isLog(Path file, Path folder, ReadOptions options) {
-        var reader = new LogReader(options, trace -> {}, LayoutWatch.NONE);
         var found = new LogFile(file, folder, false);
-        var nearest = reader.layouts.of(found);
+        var nearest = new NearestLayouts(options.layout()).of(found, problem -> {});
         // A layout that cannot be read may be one of JSON: then the reading tells what is wrong with it.
         boolean open =
                 nearest.filter(layout -> layout.layout().value().isEmpty()).isPresent();
-        return !passedOver(found, nearest) || (open && LogFile.looksLikeJson(String.valueOf(file.getFileName())));
+        return !FileReader.passesOver(found, nearest)
+                || (open && LogFile.looksLikeJson(String.valueOf(file.getFileName())));
     }
 
     /** Reads no lines where the watch wants none. */
     static ReadSummary look(Path file, ReadOptions options, LayoutWatch watch) {
-        return new LogReader(options, trace -> {}, watch).readAll(List.of(file));
+        return read(List.of(file), options, trace -> {}, watch);
     }
 
-    private ReadSummary readAll(List<Path> inputs) {
-        for (var file : new LogFinder(this::countUnreadable, options.root()).find(inputs)) {
-            read(file);
+    private static ReadSummary read(List<Path> inputs, ReadOptions options, TraceSink sink, LayoutWatch watch) {
+        var bounds = options.bounds();
+        var whole = new ReadLedger(bounds.mostProblems());
+        var gate = new TraceGate(whole, new KnownTraces(bounds.mostRemembered()), sink);
+        var layouts = new NearestLayouts(options.layout());
+        var finder = new LogFinder(
+                problem -> {
+                    whole.files.in(1);
+                    whole.rejectFile(problem);
+                },
+                options.root());
+        var work = new ArrayList<FilesAhead.Work>();
+        for (var file : finder.find(inputs)) {
+            var ofLayout = new ArrayList<Problem>();
+            var nearest = layouts.of(file, ofLayout::add);
+            work.add(turn -> {
+                var ledger = whole.ofFile(turn);
+                ofLayout.forEach(ledger::problem);
+                try {
+                    new FileReader(bounds, ledger, gate, watch).read(file, nearest);
+                } finally {
+                    ledger.close();
+                }
+            });
         }
-        return ledger.summary();
-    }
-
-    private void countUnreadable(Problem problem) {
-        ledger.files.in(1);
-        reject(problem);
-    }
-
-    private void read(LogFile file) {
-        ledger.files.in(1);
-        var nearest = layouts.of(file);
-        if (passedOver(file, nearest)) {
-            ledger.files.ignored(1);
-            return;
-        }
-        if (nearest.filter(found -> found.layout().value().isEmpty()).isPresent()) {
-            reject(new Problem(
-                    ProblemCode.UNKNOWN_LAYOUT,
-                    Where.file(file.name()),
-                    "the file's layout has problems",
-                    "",
-                    "mend " + nearest.orElseThrow().folder().resolve(NearestLayouts.NAME)));
-            return;
-        }
-        var layout = nearest.flatMap(found -> found.layout().value()).orElseGet(LogLayout::unstated);
-        try {
-            readSealed(file, layout);
-        } catch (IOException e) {
-            reject(BrokenFile.problem(Where.file(file.name()), e));
-        }
-    }
-
-    private static boolean passedOver(LogFile file, Optional<NearestLayouts.Found> nearest) {
-        return (!file.named() && !isLog(file, nearest))
-                || nearest.filter(found -> found.ignores(file.path())).isPresent();
-    }
-
-    /** JSON lies beside logs for many reasons; it is a log where the layout says so. */
-    private static boolean isLog(LogFile file, Optional<NearestLayouts.Found> nearest) {
-        var name = file.path().getFileName().toString();
-        boolean json = nearest.flatMap(found -> found.layout().value())
-                .filter(layout -> layout.json() != null)
-                .isPresent();
-        return LogFile.looksLikeLog(name) || (json && LogFile.looksLikeJson(name));
-    }
-
-    private void readSealed(LogFile file, LogLayout layout) throws IOException {
-        var modified = Files.getLastModifiedTime(file.path());
-        var sealed = SealedFile.of(file.path());
-        if (sealed.kind() == Kind.ZIP) {
-            new ZipLogs(options.bounds(), ledger, texts).read(file, sealed, layout);
-        } else {
-            if (sealed.kind() == Kind.GZIP) {
-                proveChecksum(file, sealed);
-            }
-            try (var stream = open(file, sealed)) {
-                texts.read(stream, file.name(), sealed.sha256(), layout);
-            }
-        }
-        if (Files.size(file.path()) != sealed.bytes() || !modified.equals(Files.getLastModifiedTime(file.path()))) {
-            ledger.problem(new Problem(
-                    ProblemCode.NOT_READABLE,
-                    Where.file(file.name()),
-                    "the file changed while it was read; its traces may not be what its hash stands for",
-                    "",
-                    "read it again when nothing writes to it"));
-        }
-    }
-
-    private void proveChecksum(LogFile file, SealedFile sealed) throws IOException {
-        try (var stream = open(file, sealed)) {
-            SealedFile.drain(stream);
-        } catch (java.io.EOFException e) {
-            // Cut short: what stands before the cut is whole, and the reading meets the cut again with its line.
-            return;
-        } catch (ZipException e) {
-            throw new ZipException(e.getMessage() + "; none of its traces is used");
-        }
-    }
-
-    private InputStream open(LogFile file, SealedFile sealed) throws IOException {
-        var bytes = new BufferedInputStream(Files.newInputStream(file.path()));
-        return sealed.kind() == Kind.GZIP
-                ? new Unpacked(
-                        new GZIPInputStream(bytes, 1 << 15),
-                        sealed.bytes(),
-                        options.bounds().mostUnpackedBytes(),
-                        options.bounds().mostUnpackedRatio())
-                : bytes;
-    }
-
-    private void reject(Problem problem) {
-        ledger.problem(problem);
-        ledger.files.rejected(1);
+        FilesAhead.run(work, options.threads());
+        return whole.summary();
     }
 }

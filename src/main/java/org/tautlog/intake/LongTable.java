@@ -163,7 +163,7 @@ final class LongTable extends TraceTable {
     }
 
     private void settle(TraceDraft finished) {
-        gate.settle(finished, text.layout(), sha256);
+        gate.settle(finished, text.layout(), sha256, ledger);
     }
 
     @Override

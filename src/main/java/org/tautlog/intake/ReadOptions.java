@@ -12,18 +12,23 @@ import org.tautlog.intake.layout.LogLayout;
  * @param bounds how much the reading may take
  * @param root the folder up to which the {@code layout.toml} of a file below it is looked for; null where that is the
  *     folder given, and for a file given its own
+ * @param threads how many files are read at once, at least 1; what is read is the same
  */
 public record ReadOptions(
         @Nullable LogLayout layout,
         ReadBounds bounds,
-        @Nullable Path root) {
+        @Nullable Path root,
+        int threads) {
     public ReadOptions {
         Objects.requireNonNull(bounds, "bounds");
+        if (threads < 1) {
+            throw new IllegalArgumentException("threads is " + threads + "; it must be at least 1");
+        }
     }
 
-    /** {@return the usual bounds, and layouts from the files beside the logs} */
+    /** {@return the usual bounds, layouts from the files beside the logs, one thread} */
     public static ReadOptions withDefaults() {
-        return new ReadOptions(null, ReadBounds.withDefaults(), null);
+        return new ReadOptions(null, ReadBounds.withDefaults(), null, 1);
     }
 
     /**
@@ -33,7 +38,7 @@ public record ReadOptions(
      * @return the changed options
      */
     public ReadOptions withLayout(LogLayout stated) {
-        return new ReadOptions(stated, bounds, root);
+        return new ReadOptions(stated, bounds, root, threads);
     }
 
     /**
@@ -43,7 +48,7 @@ public record ReadOptions(
      * @return the changed options
      */
     public ReadOptions withBounds(ReadBounds others) {
-        return new ReadOptions(layout, others, root);
+        return new ReadOptions(layout, others, root, threads);
     }
 
     /**
@@ -53,6 +58,16 @@ public record ReadOptions(
      * @return the changed options
      */
     public ReadOptions withRoot(Path folder) {
-        return new ReadOptions(layout, bounds, folder);
+        return new ReadOptions(layout, bounds, folder, threads);
+    }
+
+    /**
+     * The same options on some threads.
+     *
+     * @param count how many files are read at once
+     * @return the changed options
+     */
+    public ReadOptions withThreads(int count) {
+        return new ReadOptions(layout, bounds, root, count);
     }
 }

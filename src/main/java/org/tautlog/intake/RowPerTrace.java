@@ -61,7 +61,7 @@ final class RowPerTrace extends TraceTable {
         } else {
             spoil(draft, line);
         }
-        gate.settle(draft, text.layout(), sha256);
+        gate.settle(draft, text.layout(), sha256, ledger);
     }
 
     private void addSamples(TraceDraft draft, List<String> row, Line line) {

@@ -31,11 +31,11 @@ final class TextLogs {
 
     private final LayoutWatch watch;
 
-    TextLogs(ReadBounds bounds, ReadLedger ledger, TraceSink sink, LayoutWatch watch) {
+    TextLogs(ReadBounds bounds, ReadLedger ledger, TraceGate gate, LayoutWatch watch) {
         this.watch = watch;
         this.bounds = bounds;
         this.ledger = ledger;
-        this.gate = new TraceGate(ledger, new KnownTraces(bounds.mostRemembered()), sink);
+        this.gate = gate;
     }
 
     /** Reads a log and settles its file: kept where it gave a trace, else rejected. */
@@ -47,11 +47,11 @@ final class TextLogs {
             throw breaking.broken().get();
         }
         if (head.length == 0) {
-            reject(new Problem(ProblemCode.EMPTY_FILE, Where.file(file), "the file is empty", "", ""));
+            ledger.rejectFile(new Problem(ProblemCode.EMPTY_FILE, Where.file(file), "the file is empty", "", ""));
             return;
         }
         if (SealedFile.kind(head) != SealedFile.Kind.PLAIN) {
-            reject(new Problem(
+            ledger.rejectFile(new Problem(
                     ProblemCode.BAD_ARCHIVE,
                     Where.file(file),
                     "the file is packed twice",
@@ -61,7 +61,8 @@ final class TextLogs {
         }
         var charset = charset(head, file, stated);
         if (charset.isEmpty()) {
-            reject(new Problem(ProblemCode.NOT_TEXT, Where.file(file), "the file is no text", "an exported table", ""));
+            ledger.rejectFile(new Problem(
+                    ProblemCode.NOT_TEXT, Where.file(file), "the file is no text", "an exported table", ""));
             return;
         }
         skipMark(bytes, head);
@@ -138,10 +139,5 @@ final class TextLogs {
     private static void skipMark(BufferedInputStream bytes, byte[] head) throws IOException {
         var marked = Encoding.sniff(head, Math.min(4, head.length));
         bytes.skipNBytes(marked.map(Encoding::markBytes).orElse(0));
-    }
-
-    private void reject(Problem problem) {
-        ledger.problem(problem);
-        ledger.files.rejected(1);
     }
 }

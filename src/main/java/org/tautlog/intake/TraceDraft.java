@@ -74,6 +74,11 @@ final class TraceDraft {
         return rows;
     }
 
+    /** About how much it holds, a place for its identity included. */
+    int bytes() {
+        return 1024 + stage.length * (3 * Double.BYTES + Integer.BYTES);
+    }
+
     int samples() {
         return samples;
     }

@@ -31,7 +31,12 @@ final class TraceGate {
         this.sink = sink;
     }
 
-    void settle(TraceDraft draft, FileLayout layout, String sha256) {
+    /** Settles a draft, whose rows have all come, when its turn comes. */
+    void settle(TraceDraft draft, FileLayout layout, String sha256, ReadLedger ofFile) {
+        ofFile.enter(draft.bytes(), all -> settle(draft, layout, sha256));
+    }
+
+    private void settle(TraceDraft draft, FileLayout layout, String sha256) {
         ledger.traces.in(1);
         var trace = trace(draft, layout, sha256);
         if (trace.isEmpty()) {
@@ -53,15 +58,16 @@ final class TraceGate {
             return Optional.empty();
         }
         var where = draft.firstRow();
+        var fingerprint = known.fingerprint(curve.orElseThrow());
         boolean attemptStated = draft.identity().containsKey(IdentityField.ATTEMPT);
-        var repeat = known.repeat(identity.get(), attemptStated, curve.orElseThrow(), where);
+        var repeat = known.repeat(identity.get(), attemptStated, fingerprint, where);
         if (repeat.isPresent() && repeat.get().sameTightening()) {
             draft.spoil(repeat.get().problem());
             return Optional.empty();
         }
         repeat.map(KnownTraces.Repeat::problem).ifPresent(ledger::problem);
         var settled = attemptStated ? identity.get() : numbered(identity.get(), where);
-        known.remember(settled, curve.orElseThrow(), where);
+        known.remember(settled, fingerprint, where);
         return Optional.of(
                 new Trace(settled, new Source(where.file(), Math.max(1, where.line()), sha256), curve.orElseThrow()));
     }

@@ -18,6 +18,7 @@ import org.tautlog.intake.file.SealedFile;
 import org.tautlog.intake.file.SealedFile.Kind;
 import org.tautlog.intake.file.SealedFile.Unpacked;
 import org.tautlog.intake.layout.LogLayout;
+import org.tautlog.intake.layout.NearestLayouts;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
@@ -45,7 +46,8 @@ final class ZipLogs {
             var entries = new ArrayList<ZipEntry>();
             zip.stream().filter(entry -> !entry.isDirectory()).forEach(entries::add);
             if (entries.isEmpty()) {
-                reject(new Problem(ProblemCode.EMPTY_FILE, Where.file(file.name()), "the archive is empty", "", ""));
+                ledger.rejectFile(
+                        new Problem(ProblemCode.EMPTY_FILE, Where.file(file.name()), "the archive is empty", "", ""));
                 return;
             }
             entries.sort(Comparator.comparing(ZipEntry::getName));
@@ -60,7 +62,7 @@ final class ZipLogs {
 
     private void readEntry(ZipFile zip, ZipEntry entry, String label, SealedFile sealed, LogLayout layout) {
         if (escapes(entry.getName())) {
-            reject(new Problem(
+            ledger.rejectFile(new Problem(
                     ProblemCode.ESCAPING_NAME,
                     Where.file(label),
                     "the entry's name leads out of its folder",
@@ -77,7 +79,7 @@ final class ZipLogs {
         try {
             proveChecksum(zip, entry, sealed, label);
             if (isPacked(zip, entry, sealed)) {
-                reject(new Problem(
+                ledger.rejectFile(new Problem(
                         ProblemCode.BAD_ARCHIVE,
                         Where.file(label),
                         "the entry is packed itself",
@@ -89,7 +91,7 @@ final class ZipLogs {
                 texts.read(stream, label, sealed.sha256(), layout);
             }
         } catch (IOException e) {
-            reject(BrokenFile.problem(Where.file(label), e));
+            ledger.rejectFile(BrokenFile.problem(Where.file(label), e));
         }
     }
 
@@ -126,10 +128,5 @@ final class ZipLogs {
                 || plain.matches("[A-Za-z]:.*")
                 || plain.indexOf('\0') >= 0
                 || java.util.Arrays.asList(plain.split("/", -1)).contains("..");
-    }
-
-    private void reject(Problem problem) {
-        ledger.problem(problem);
-        ledger.files.rejected(1);
     }
 }

@@ -27,7 +27,7 @@ public final class Judging {
                     sink.accept(judgement, curve);
                     progress.step();
                 })) {
-            summary = LogReader.read(request.logs(), request.options(), judges::judge);
+            summary = LogReader.read(request.logs(), request.options().withThreads(threads), judges::judge);
             judges.finish();
         }
         ReadingAccount.print(summary, err);

@@ -10,9 +10,10 @@
  * {@link org.tautlog.intake.layout.SampleColumn}, {@link org.tautlog.intake.layout.IdentityField},
  * {@link org.tautlog.intake.layout.SampleQuantity}, {@link org.tautlog.intake.layout.TimeReader}, {@link org.tautlog.intake.layout.NumberSearch};
  * {@link org.tautlog.intake.layout.LayoutText}, {@link org.tautlog.intake.layout.LayoutLines},
- * {@link org.tautlog.intake.layout.ColumnName}, {@link org.tautlog.intake.layout.ColumnGuess}.
+ * {@link org.tautlog.intake.layout.ColumnName}, {@link org.tautlog.intake.layout.ColumnGuess};
+ * {@link org.tautlog.intake.layout.NearestLayouts}.
  *
- * <p>May import: trace, problem, intake.toml, intake.text. Refuses to: read samples.
+ * <p>May import: trace, problem, intake.toml, intake.text, intake.file. Refuses to: read samples.
  */
 @NullMarked
 package org.tautlog.intake.layout;
