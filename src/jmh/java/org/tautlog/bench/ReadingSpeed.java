@@ -11,23 +11,28 @@ import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import org.apache.commons.csv.CSVFormat;
-import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.LogReader;
 import org.tautlog.intake.ReadOptions;
+import org.tautlog.intake.TraceSink;
 import org.tautlog.intake.specification.SpecificationFile;
-import org.tautlog.judge.Judge;
+import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.judge.JudgesInOrder;
 
 /**
  * Reading and judging long tables against what reads the same files into the same columns and judges nothing: Commons CSV,
- * and DuckDB's reader. The ratios count, from one run; the seconds are those of the machine.
+ * and DuckDB's reader. The ratios count, from one run; the seconds are those of the machine. Pinned to one processor, as by
+ * {@code taskset -c 0}, it is a measurement on one core; the last line, beside the one before, tells what another adds.
  *
  * <p>Arguments: the joint specification, a plain long table, how often to repeat it as a file of its own, rounds.
  */
 public final class ReadingSpeed {
+    private static final int ROUNDS_TO_WARM_UP = 4;
+
     private ReadingSpeed() {}
 
     /** What is measured; says how many samples it met, so that all can be held to have met the same. */
@@ -43,56 +48,52 @@ public final class ReadingSpeed {
      */
     public static void main(String[] args) throws Exception {
         var specification = SpecificationFile.read(Path.of(args[0])).value().orElseThrow();
-        var log = Path.of(args[1]);
-        int files = Integer.parseInt(args[2]);
+        var copies = copies(Path.of(args[1]), Integer.parseInt(args[2]));
         int rounds = Integer.parseInt(args[3]);
-        var copies = copies(log, files);
-        var out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-        Work read = () -> samples(copies, trace -> {});
-        Work judged = () -> samples(copies, trace -> Judge.judge(trace, specification));
-        Work two = () -> {
-            try (var judges = new JudgesInOrder(specification, 2, (judgement, curve) -> {})) {
-                long samples = samples(copies, judges::judge);
-                judges.finish();
-                return samples;
+        int threads = Runtime.getRuntime().availableProcessors();
+        var works = new LinkedHashMap<String, Work>();
+        works.put("Commons CSV into doubles", () -> commons(copies));
+        works.put("DuckDB, one thread", () -> duckdb(copies));
+        works.put("reading", () -> samples(copies, 1, trace -> {}));
+        works.put("reading and judging", () -> judged(copies, specification, 1));
+        works.put("the same as the commands do it, threads: " + threads, () -> judged(copies, specification, threads));
+        var taken = new LinkedHashMap<String, List<Taken>>();
+        for (int round = -ROUNDS_TO_WARM_UP; round < rounds; round++) {
+            for (var work : works.entrySet()) {
+                var once = time(work.getValue());
+                if (round >= 0) {
+                    taken.computeIfAbsent(work.getKey(), name -> new ArrayList<>())
+                            .add(once);
+                }
             }
-        };
-        Work csv = () -> commons(copies);
-        Work duck = () -> duckdb(copies);
-        for (int round = 0; round < rounds; round++) {
-            var base = time("Commons CSV into doubles", csv, null, out);
-            time("reading", read, base, out);
-            var one = time("reading and judging", judged, base, out);
-            time("the same as the commands do it, against one", two, one, out);
-            time("DuckDB, one thread", duck, base, out);
-            out.println();
         }
+        var out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        var base = taken.values().iterator().next();
+        out.println("medians of " + rounds + " rounds, and against the first");
+        taken.forEach((name, all) -> out.println(String.format(
+                Locale.ROOT,
+                "%-44s %7.3f s (%.2f), processors %7.3f s (%.2f), %d samples",
+                name,
+                median(all, Taken::wallS),
+                median(all, Taken::wallS) / median(base, Taken::wallS),
+                median(all, Taken::processorsS),
+                median(all, Taken::processorsS) / median(base, Taken::processorsS),
+                all.get(0).samples)));
     }
 
     /** Time on the wall, and of all processors together: the second counts where the machine does other work too. */
-    private record Taken(double wallS, double processorsS) {}
+    private record Taken(double wallS, double processorsS, long samples) {}
 
-    private static Taken time(String name, Work work, @Nullable Taken base, PrintStream out) throws Exception {
+    private static double median(List<Taken> all, ToDoubleFunction<Taken> of) {
+        return all.stream().mapToDouble(of).sorted().skip(all.size() / 2).findFirst().orElseThrow();
+    }
+
+    private static Taken time(Work work) throws Exception {
         var system = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
         long start = System.nanoTime();
         long busy = system.getProcessCpuTime();
         long samples = work.run();
-        var taken = new Taken((System.nanoTime() - start) / 1e9, (system.getProcessCpuTime() - busy) / 1e9);
-        out.println(String.format(
-                Locale.ROOT,
-                "%-44s %7.3f s, processors %7.3f s %10d samples%s",
-                name,
-                taken.wallS,
-                taken.processorsS,
-                samples,
-                base == null
-                        ? ""
-                        : String.format(
-                                Locale.ROOT,
-                                "  %.2f times, processors %.2f times",
-                                taken.wallS / base.wallS,
-                                taken.processorsS / base.processorsS)));
-        return taken;
+        return new Taken((System.nanoTime() - start) / 1e9, (system.getProcessCpuTime() - busy) / 1e9, samples);
     }
 
     private static List<Path> copies(Path log, int count) throws IOException {
@@ -110,13 +111,21 @@ public final class ReadingSpeed {
         return copies;
     }
 
-    private static long samples(List<Path> files, org.tautlog.intake.TraceSink then) {
+    private static long samples(List<Path> files, int threads, TraceSink then) {
         var samples = new long[1];
-        LogReader.read(files, ReadOptions.withDefaults(), trace -> {
+        LogReader.read(files, ReadOptions.withDefaults().withThreads(threads), trace -> {
             samples[0] += trace.curve().size();
             then.accept(trace);
         });
         return samples[0];
+    }
+
+    private static long judged(List<Path> files, JointSpecification specification, int threads) {
+        try (var judges = new JudgesInOrder(specification, threads, (judgement, curve) -> {})) {
+            long samples = samples(files, threads, judges::judge);
+            judges.finish();
+            return samples;
+        }
     }
 
     /** The three columns of samples as doubles and the serial as text, as the reader needs them. */
