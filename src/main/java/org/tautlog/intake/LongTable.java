@@ -31,7 +31,7 @@ final class LongTable extends TraceTable {
     private @Nullable TraceDraft draft;
     private List<String> key = List.of();
     private final int lastOfKey;
-    private @Nullable String upToKey;
+    private Row firstOfKey = Row.none();
 
     LongTable(LogText text, ReadLedger ledger, ReadBounds bounds, TraceGate gate, String sha256) {
         super(text, ledger, bounds.mostSamples());
@@ -96,7 +96,7 @@ final class LongTable extends TraceTable {
 
     /** Most often nothing up to the end of the key has changed since the row before, which is told at once. */
     private boolean isSameKey(Row cells) {
-        return lastOfKey < 0 || cells.upTo(lastOfKey).equals(upToKey) || isSameCellByCell(cells);
+        return lastOfKey < 0 || cells.beginsAs(lastOfKey, firstOfKey) || isSameCellByCell(cells);
     }
 
     private boolean isSameCellByCell(Row cells) {
@@ -112,10 +112,9 @@ final class LongTable extends TraceTable {
     private TraceDraft begin(Line line, Row cells) {
         finish();
         key = new ArrayList<>();
-        upToKey = null;
-        if (hasKey(cells) && lastOfKey >= 0) {
+        firstOfKey = cells;
+        if (hasKey(cells)) {
             text.layout().keyColumns().forEach(column -> key.add(cells.get(column)));
-            upToKey = cells.upTo(lastOfKey);
         }
         draft = draft(line);
         draft.identity().putAll(text.identity(headings, cells));

@@ -20,10 +20,9 @@ public final class Cells {
     /** The delimiter of columns that are aligned by blanks. */
     public static final char BLANKS = ' ';
 
-    private static final int FIRST_PLACES = 32;
-
     private final char delimiter;
     private final CSVFormat quoted;
+    private int cellsBefore = 1;
 
     /**
      * Cuts at a delimiter.
@@ -89,39 +88,18 @@ public final class Cells {
     }
 
     private Row plain(String line) {
-        var places = new int[FIRST_PLACES];
+        var begins = new int[cellsBefore + 1];
         int cells = 0;
         int end = line.length();
-        for (int from = 0; from <= end; cells++) {
-            int until = from;
-            while (until < end && line.charAt(until) != delimiter) {
-                until++;
+        for (int at = 0; at <= end; at++) {
+            if (at == end || line.charAt(at) == delimiter) {
+                cells++;
+                begins = cells < begins.length ? begins : Arrays.copyOf(begins, 2 * cells);
+                begins[cells] = at + 1;
             }
-            if (2 * cells == places.length) {
-                places = Arrays.copyOf(places, 4 * cells);
-            }
-            strip(line, from, until, places, 2 * cells);
-            from = until + 1;
         }
-        return new Row.Cut(line, places, cells);
-    }
-
-    private static void strip(String line, int begin, int end, int[] places, int at) {
-        int from = begin;
-        int until = end;
-        while (from < until && isBlank(line.charAt(from))) {
-            from++;
-        }
-        while (until > from && isBlank(line.charAt(until - 1))) {
-            until--;
-        }
-        places[at] = from;
-        places[at + 1] = until;
-    }
-
-    /** Between the blank and the end of ASCII there is none. */
-    private static boolean isBlank(char c) {
-        return (c <= ' ' || c > '~') && Character.isWhitespace(c);
+        cellsBefore = cells;
+        return new Row.Cut(line, begins, cells);
     }
 
     private Optional<Row> withQuotes(String line) {

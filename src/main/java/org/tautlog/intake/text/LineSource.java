@@ -95,22 +95,24 @@ public final class LineSource implements Closeable {
         if (broken != null) {
             throw broken;
         }
-        var text = new StringBuilder(0);
-        boolean any = false;
+        if (!fill()) {
+            return null;
+        }
+        int end = end();
+        if (end == until || end - from > longest) {
+            return readInParts();
+        }
+        // Nearly every line lies whole in the buffer.
+        var whole = new String(buffer, from, end - from);
+        pass(end);
+        return line(whole, true, false);
+    }
+
+    private Line readInParts() throws IOException {
+        var text = new StringBuilder();
         boolean tooLong = false;
-        while (fill()) {
-            int end = from;
-            while (end < until && (buffer[end] > '\r' || (buffer[end] != '\n' && buffer[end] != '\r'))) {
-                end++;
-            }
-            if (!any && end < until && end - from <= longest) {
-                // Nearly every line lies whole in the buffer.
-                var whole = new String(buffer, from, end - from);
-                afterReturn = buffer[end] == '\r';
-                from = end + 1;
-                return line(whole, true, false);
-            }
-            any = true;
+        do {
+            int end = end();
             int room = longest - text.length();
             if (!tooLong && end - from > room) {
                 tooLong = true;
@@ -120,18 +122,31 @@ public final class LineSource implements Closeable {
                 text.append(buffer, from, end - from);
             }
             if (end < until) {
-                afterReturn = buffer[end] == '\r';
-                from = end + 1;
-                return line(text, true, tooLong);
+                pass(end);
+                return line(text.toString(), true, tooLong);
             }
             from = end;
-        }
-        return any ? line(text, false, tooLong) : null;
+        } while (fill());
+        return line(text.toString(), false, tooLong);
     }
 
-    private Line line(CharSequence text, boolean ended, boolean tooLong) {
+    /** Where the line ends that is read; the buffer's end where it does not end there. */
+    private int end() {
+        int end = from;
+        while (end < until && (buffer[end] > '\r' || (buffer[end] != '\n' && buffer[end] != '\r'))) {
+            end++;
+        }
+        return end;
+    }
+
+    private void pass(int end) {
+        afterReturn = buffer[end] == '\r';
+        from = end + 1;
+    }
+
+    private Line line(String text, boolean ended, boolean tooLong) {
         linesRead = linesRead == Integer.MAX_VALUE ? linesRead : linesRead + 1;
-        return new Line(text.toString(), linesRead, ended, tooLong);
+        return new Line(text, linesRead, ended, tooLong);
     }
 
     /** Makes sure that there is a character to look at, past the LF of a CRLF whose CR ended the last line. */

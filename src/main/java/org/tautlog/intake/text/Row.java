@@ -2,6 +2,7 @@ package org.tautlog.intake.text;
 
 import java.util.AbstractList;
 import java.util.List;
+import java.util.Objects;
 import java.util.RandomAccess;
 
 /**
@@ -53,12 +54,13 @@ public abstract sealed class Row extends AbstractList<String> implements RandomA
     public abstract double number(int cell, NumberForm form);
 
     /**
-     * What stands before the end of a cell: where it is the same in two rows of a table, so are their cells that far.
+     * Says at once whether this row begins as another one did.
      *
-     * @param cell 0-based place of the cell
-     * @return the text
+     * @param cell 0-based place of the last cell that counts
+     * @param other another row
+     * @return true where all cells up to that one are the same; false where they are not, or there is no telling at once
      */
-    public abstract String upTo(int cell);
+    public abstract boolean beginsAs(int cell, Row other);
 
     /**
      * Says whether these are the cells of another row.
@@ -74,15 +76,16 @@ public abstract sealed class Row extends AbstractList<String> implements RandomA
         return same;
     }
 
-    /** Cells within their line: each from a place on until another. */
+    /** Cells within their line, each with the blanks around it. */
     static final class Cut extends Row {
         private final String line;
-        private final int[] places;
+        private final int[] begins;
         private final int size;
 
-        Cut(String line, int[] places, int size) {
+        /** Where each cell begins, and behind the last of them where the next one would. */
+        Cut(String line, int[] begins, int size) {
             this.line = line;
-            this.places = places;
+            this.begins = begins;
             this.size = size;
         }
 
@@ -93,41 +96,60 @@ public abstract sealed class Row extends AbstractList<String> implements RandomA
 
         @Override
         public String get(int cell) {
-            checkIndex(cell);
-            return line.substring(places[2 * cell], places[2 * cell + 1]);
+            int from = from(cell);
+            return line.substring(from, until(cell, from));
         }
 
         @Override
         public boolean isEmpty(int cell) {
-            checkIndex(cell);
-            return places[2 * cell] == places[2 * cell + 1];
+            return from(cell) == begins[cell + 1] - 1;
         }
 
         @Override
         public boolean is(int cell, String text) {
-            checkIndex(cell);
+            int from = from(cell);
             int length = text.length();
-            return places[2 * cell + 1] - places[2 * cell] == length
-                    && line.regionMatches(places[2 * cell], text, 0, length);
+            return until(cell, from) - from == length && line.regionMatches(from, text, 0, length);
         }
 
         @Override
         public double number(int cell, NumberForm form) {
-            checkIndex(cell);
-            return form.parse(line, places[2 * cell], places[2 * cell + 1]);
+            int from = from(cell);
+            return form.parse(line, from, until(cell, from));
         }
 
         @Override
-        public String upTo(int cell) {
-            checkIndex(cell);
-            return line.substring(0, places[2 * cell + 1]);
+        public boolean beginsAs(int cell, Row other) {
+            Objects.checkIndex(cell, size);
+            int end = begins[cell + 1] - 1;
+            // Two copies are compared many bytes at a time, which parts of two lines are not.
+            return other instanceof Cut cut
+                    && cell < cut.size
+                    && end == cut.begins[cell + 1] - 1
+                    && line.substring(0, end).equals(cut.line.substring(0, end));
         }
 
-        /** The places may be more than the cells. */
-        private void checkIndex(int cell) {
-            if (cell < 0 || cell >= size) {
-                throw new IndexOutOfBoundsException("cell " + cell + " of " + size);
+        private int from(int cell) {
+            Objects.checkIndex(cell, size);
+            int at = begins[cell];
+            int end = begins[cell + 1] - 1;
+            while (at < end && isBlank(line.charAt(at))) {
+                at++;
             }
+            return at;
+        }
+
+        private int until(int cell, int from) {
+            int end = begins[cell + 1] - 1;
+            while (end > from && isBlank(line.charAt(end - 1))) {
+                end--;
+            }
+            return end;
+        }
+
+        /** Between the blank and the end of ASCII there is none. */
+        private static boolean isBlank(char c) {
+            return (c <= ' ' || c > '~') && Character.isWhitespace(c);
         }
     }
 
@@ -165,8 +187,8 @@ public abstract sealed class Row extends AbstractList<String> implements RandomA
         }
 
         @Override
-        public String upTo(int cell) {
-            return String.join("\0", cells.subList(0, cell + 1));
+        public boolean beginsAs(int cell, Row other) {
+            return false;
         }
     }
 }
