@@ -62,10 +62,11 @@ final class RowCheck implements AutoCloseable {
 
     private <T> void check(Path file, Table<T> table, Map<String, List<String>> found, List<Problem> problems)
             throws IOException {
+        var read = table.rows();
         try {
             engine.query("SELECT * FROM " + Duck.rowsOf(List.of(file)), List.of(), result -> {
                 rows++;
-                var row = table.row(result);
+                var row = read.read(result);
                 try {
                     var kept = table.kept(row);
                     found.computeIfAbsent(kept.batch(), batch -> new ArrayList<>())

@@ -90,7 +90,8 @@ final class RowReader implements AutoCloseable {
             if (areAsKept(files)) {
                 var sql = "SELECT " + String.join(", ", columns) + " FROM " + Duck.rowsOf(files.keySet())
                         + condition.sql() + " ORDER BY " + order;
-                engine.query(sql, condition.values(), found -> take(table, table.row(found), step, result, problems));
+                var rows = table.rows();
+                engine.query(sql, condition.values(), found -> take(table, rows.read(found), step, result, problems));
             } else {
                 run(table, files, condition, order, (row, kept) -> take(table, row, step, result, problems), problems);
             }
@@ -206,8 +207,9 @@ final class RowReader implements AutoCloseable {
             throws SQLException, IOException {
         var sql = "SELECT * FROM " + Duck.rowsOf(files.keySet()) + condition.sql()
                 + (order.isEmpty() ? "" : " ORDER BY " + order);
+        var rows = table.rows();
         engine.query(sql, condition.values(), result -> {
-            var row = table.row(result);
+            var row = rows.read(result);
             Kept<T> kept;
             try {
                 kept = table.kept(row);

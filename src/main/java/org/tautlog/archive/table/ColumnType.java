@@ -154,10 +154,15 @@ public enum ColumnType {
 
         @Override
         @Nullable Object read(ResultSet rows, int column) throws SQLException {
-            var list = list(rows, column);
-            return list == null
-                    ? null
-                    : list.stream().mapToDouble(item -> (Double) item).toArray();
+            var items = items(rows, column);
+            if (items == null) {
+                return null;
+            }
+            var samples = new double[items.length];
+            for (int i = 0; i < samples.length; i++) {
+                samples[i] = (Double) items[i];
+            }
+            return samples;
         }
 
         @Override
@@ -177,10 +182,15 @@ public enum ColumnType {
 
         @Override
         @Nullable Object read(ResultSet rows, int column) throws SQLException {
-            var list = list(rows, column);
-            return list == null
-                    ? null
-                    : list.stream().mapToInt(item -> (Integer) item).toArray();
+            var items = items(rows, column);
+            if (items == null) {
+                return null;
+            }
+            var stages = new int[items.length];
+            for (int i = 0; i < stages.length; i++) {
+                stages[i] = (Integer) items[i];
+            }
+            return stages;
         }
 
         @Override
@@ -215,7 +225,12 @@ public enum ColumnType {
     }
 
     private static @Nullable List<?> list(ResultSet rows, int column) throws SQLException {
+        var items = items(rows, column);
+        return items == null ? null : Collections.unmodifiableList(Arrays.asList(items));
+    }
+
+    private static Object @Nullable [] items(ResultSet rows, int column) throws SQLException {
         var array = rows.getArray(column);
-        return array == null ? null : Collections.unmodifiableList(Arrays.asList((Object[]) array.getArray()));
+        return array == null ? null : (Object[]) array.getArray();
     }
 }

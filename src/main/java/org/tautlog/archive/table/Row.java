@@ -1,7 +1,6 @@
 package org.tautlog.archive.table;
 
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -11,14 +10,20 @@ import org.tautlog.signature.Feature;
 public final class Row {
     private static final String BEFORE_ITS_TIME = "kept before this feature was known";
 
-    private final Map<String, Object> cells;
+    private final RowLayout layout;
+    private final @Nullable Object[] cells;
 
-    Row(Map<String, Object> cells) {
+    Row(RowLayout layout, @Nullable Object[] cells) {
+        this.layout = layout;
         this.cells = cells;
     }
 
     @Nullable Object cell(String name) {
-        return cells.get(name);
+        return cell(layout.place(name));
+    }
+
+    private @Nullable Object cell(int place) {
+        return place < 0 ? null : cells[place];
     }
 
     /**
@@ -28,7 +33,7 @@ public final class Row {
      * @return its text, empty where it holds nothing
      */
     public String text(String name) {
-        return cells.get(name) instanceof String text ? text : "";
+        return cell(name) instanceof String text ? text : "";
     }
 
     int whole(String name) {
@@ -36,11 +41,11 @@ public final class Row {
     }
 
     double @Nullable [] samples(String name) {
-        return (double[]) cells.get(name);
+        return (double[]) cell(name);
     }
 
     int @Nullable [] stages(String name) {
-        return (int[]) cells.get(name);
+        return (int[]) cell(name);
     }
 
     List<?> list(String name) {
@@ -48,12 +53,13 @@ public final class Row {
     }
 
     Feature feature(String name) {
-        var deviation = cells.get(name + "_sd") instanceof Double number ? number : 0.0;
-        if (cells.get(name) instanceof Double number) {
+        var places = layout.feature(name);
+        var deviation = cell(places.deviation()) instanceof Double number ? number : 0.0;
+        if (cell(places.value()) instanceof Double number) {
             return Feature.of(number, deviation);
         }
-        var why = text(name + "_missing");
-        return new Feature(0, deviation, why.isEmpty() ? BEFORE_ITS_TIME : why);
+        return new Feature(
+                0, deviation, cell(places.missing()) instanceof String why && !why.isEmpty() ? why : BEFORE_ITS_TIME);
     }
 
     boolean flag(String name) {
@@ -69,7 +75,7 @@ public final class Row {
     }
 
     private Object needed(String name) {
-        var cell = cells.get(name);
+        var cell = cell(name);
         if (cell == null) {
             throw new IllegalArgumentException("column " + name + " holds nothing");
         }

@@ -44,7 +44,10 @@ public final class RowHash {
     }
 
     void text(String value) {
-        var bytes = value.getBytes(StandardCharsets.UTF_8);
+        text(value.getBytes(StandardCharsets.UTF_8));
+    }
+
+    void text(byte[] bytes) {
         whole(bytes.length);
         if (bytes.length > pending.remaining()) {
             drain();

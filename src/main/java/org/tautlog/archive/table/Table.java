@@ -1,9 +1,8 @@
 package org.tautlog.archive.table;
 
-import java.sql.ResultSet;
+import java.nio.charset.StandardCharsets;
 import java.sql.SQLException;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -24,6 +23,7 @@ public final class Table<T> {
     private final String name;
     private final List<Column<T>> columns;
     private final List<Column<T>> byName;
+    private final List<byte[]> names;
     private final Map<String, ColumnType> types;
     private final Function<Row, T> record;
 
@@ -32,6 +32,9 @@ public final class Table<T> {
         this.columns = List.copyOf(columns);
         this.byName =
                 columns.stream().sorted(Comparator.comparing(Column::name)).toList();
+        this.names = byName.stream()
+                .map(column -> column.name().getBytes(StandardCharsets.UTF_8))
+                .toList();
         this.types = columns.stream().collect(Collectors.toUnmodifiableMap(Column::name, Column::type));
         this.record = record;
     }
@@ -90,24 +93,9 @@ public final class Table<T> {
         row.append(batch).append(hash(value)).endRow();
     }
 
-    /**
-     * Reads the row at which a result stands.
-     *
-     * @param rows a result with any of the table's columns, and both of those that every table has
-     * @return the row; columns that the result does not have hold nothing
-     * @throws SQLException where the store cannot read
-     */
-    public Row row(ResultSet rows) throws SQLException {
-        var cells = new HashMap<String, Object>(2 * columns.size());
-        var found = rows.getMetaData();
-        for (int i = 1; i <= found.getColumnCount(); i++) {
-            var type = types.getOrDefault(found.getColumnName(i), ColumnType.TEXT);
-            var cell = type.read(rows, i);
-            if (cell != null) {
-                cells.put(found.getColumnName(i), cell);
-            }
-        }
-        return new Row(cells);
+    /** {@return what reads the rows of one result of this table} */
+    public Rows rows() {
+        return new Rows(types);
     }
 
     /**
@@ -133,10 +121,11 @@ public final class Table<T> {
 
     private String hash(Function<Column<T>, @Nullable Object> cells) {
         var hash = new RowHash();
-        for (var column : byName) {
+        for (int i = 0; i < names.size(); i++) {
+            var column = byName.get(i);
             var cell = cells.apply(column);
             if (cell != null) {
-                hash.text(column.name());
+                hash.text(names.get(i));
                 column.type().feed(hash, cell);
             }
         }
