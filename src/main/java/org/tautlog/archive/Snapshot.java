@@ -2,6 +2,7 @@ package org.tautlog.archive;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -113,14 +114,17 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
         for (var file : manifest.files()) {
             var path = batch.folder().resolve(file.name());
             var place = batch.name() + "/" + file.name();
-            if (!Files.exists(path)) {
+            try {
+                long bytes = Files.size(path);
+                if (bytes != file.bytes()) {
+                    problems.add(problem(
+                            ProblemCode.ALTERED,
+                            place,
+                            "the file has " + bytes + " bytes instead of " + file.bytes()
+                                    + "; its batch does not count"));
+                }
+            } catch (NoSuchFileException e) {
                 problems.add(problem(ProblemCode.MISSING, place, "the file is missing; its batch does not count"));
-            } else if (Files.size(path) != file.bytes()) {
-                problems.add(problem(
-                        ProblemCode.ALTERED,
-                        place,
-                        "the file has " + Files.size(path) + " bytes instead of " + file.bytes()
-                                + "; its batch does not count"));
             }
         }
         return problems;
