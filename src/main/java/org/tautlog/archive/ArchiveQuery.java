@@ -42,6 +42,11 @@ public final class ArchiveQuery implements AutoCloseable {
         this.rows = new RowReader(archive);
     }
 
+    /** Lets the embedded engine start while the caller reads something else; without this the first question waits for it. */
+    public void startMeanwhile() {
+        rows.startMeanwhile();
+    }
+
     /**
      * Every trace of an engine, samples and all.
      *

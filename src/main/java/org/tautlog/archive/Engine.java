@@ -1,20 +1,22 @@
 package org.tautlog.archive;
 
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.file.Path;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.duckdb.DuckDBConnection;
-import org.jspecify.annotations.Nullable;
 
-/** Asks the embedded engine, which starts with the first question. */
+/** Asks the embedded engine, which starts with the first question at the latest. */
 final class Engine implements AutoCloseable {
-    private final Path spill;
-    private @Nullable DuckDBConnection duck;
+    private final FutureTask<DuckDBConnection> start;
+    private boolean begun;
 
     Engine(Path spill) {
-        this.spill = spill;
+        start = new FutureTask<>(() -> Duck.open(spill));
     }
 
     static Engine ofReader() {
@@ -27,11 +29,16 @@ final class Engine implements AutoCloseable {
         void take(ResultSet row) throws SQLException;
     }
 
+    /** Lets it start while the caller does something else. */
+    void startMeanwhile() {
+        begun = true;
+        var thread = new Thread(start, "archive engine");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
     void query(String sql, List<Object> values, RowTaker taker) throws SQLException, IOException {
-        if (duck == null) {
-            duck = Duck.open(spill);
-        }
-        try (var statement = duck.prepareStatement(sql)) {
+        try (var statement = duck().prepareStatement(sql)) {
             for (int i = 0; i < values.size(); i++) {
                 statement.setObject(i + 1, values.get(i));
             }
@@ -43,11 +50,25 @@ final class Engine implements AutoCloseable {
         }
     }
 
+    /** Starts it here, unless it is starting elsewhere; waits until it has started. */
+    private DuckDBConnection duck() throws IOException {
+        begun = true;
+        start.run();
+        try {
+            return start.get();
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof IOException cause ? cause : new IOException(e.getMessage(), e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new InterruptedIOException("stopped while the archive's engine was starting");
+        }
+    }
+
     @Override
     public void close() throws IOException {
         try {
-            if (duck != null) {
-                duck.close();
+            if (begun) {
+                duck().close();
             }
         } catch (SQLException e) {
             throw new IOException("the archive's engine does not stop: " + e.getMessage(), e);

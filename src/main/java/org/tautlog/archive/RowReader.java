@@ -38,6 +38,10 @@ final class RowReader implements AutoCloseable {
 
     private final Set<Path> asKept = new HashSet<>();
 
+    void startMeanwhile() {
+        engine.startMeanwhile();
+    }
+
     /** What the archive holds now. */
     Snapshot snapshot() throws IOException {
         return Snapshot.of(archive, batches);

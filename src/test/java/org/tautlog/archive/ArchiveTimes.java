@@ -49,6 +49,7 @@ final class ArchiveTimes {
 
     /** As the command asks for it; the number is that of the engine's recordings. */
     private static int dossier(ArchiveQuery query, String serial) throws IOException {
+        query.startMeanwhile();
         var used = query.specifications().value().orElseThrow();
         var readable = new HashMap<String, JointSpecification>();
         for (var one : used) {

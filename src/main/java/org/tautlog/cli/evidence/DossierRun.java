@@ -19,6 +19,7 @@ final class DossierRun {
 
     static EngineDossier of(Archive archive, String serial, PrintWriter err) throws IOException {
         try (var query = archive.query()) {
+            query.startMeanwhile();
             var specifications = ArchivedSpecifications.in(query, err);
             var dossier = DossierReader.read(query, specifications.used(), specifications.readable(), serial);
             if (dossier.isEmpty()) {

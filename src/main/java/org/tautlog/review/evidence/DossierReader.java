@@ -11,7 +11,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tautlog.archive.ArchiveQuery;
 import org.tautlog.archive.JudgementFilter;
@@ -20,11 +22,13 @@ import org.tautlog.archive.table.Kept;
 import org.tautlog.archive.table.KeptJudgement;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.joint.window.TighteningMethod;
 import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
 import org.tautlog.review.EngineClampLoad;
+import org.tautlog.review.Listed;
 import org.tautlog.review.stream.StreamCharts;
 import org.tautlog.trace.Curve;
 import org.tautlog.trace.Source;
@@ -81,6 +85,7 @@ public final class DossierReader {
         var others = around.stream()
                 .filter(judgement -> !judgement.identity().serial().equals(serial))
                 .toList();
+        var charts = CompletableFuture.supplyAsync(() -> StreamCharts.of(onStreamsOf(own, around)));
         var decisions = all(query.decisions(serial));
         var positions = new ArrayList<BoltPosition>();
         for (var place : tightenings(own, others, kept).entrySet()) {
@@ -96,7 +101,7 @@ public final class DossierReader {
                 decisions,
                 SameCauses.of(own, others),
                 new Surroundings(earliest(own).isEmpty() ? 0 : HOURS, engines(others), others.size()),
-                StreamCharts.of(onStreamsOf(own, around)),
+                charts.join(),
                 List.copyOf(problems)));
     }
 
@@ -120,20 +125,30 @@ public final class DossierReader {
         inOrder.sort(Comparator.<Judgement, Place>comparing(one -> Place.of(one.identity()), BY_PLACE)
                 .thenComparingInt(one -> one.identity().attempt()));
         var peers = inOrder.stream().map(one -> NearPeers.of(one, others)).toList();
-        var curves = curves(own, peers);
-        var method = specification.method();
         var entries = query.importEntries();
-        int rank = 1;
+        var listed = listed(inOrder, peers, curves(inOrder, peers), specification.method());
         for (int i = 0; i < inOrder.size(); i++) {
             var judgement = inOrder.get(i);
-            var listed = peers.get(i).listed(rank, judgement, curves, method).orElse(null);
-            rank += listed == null ? 0 : 1;
             places.computeIfAbsent(Place.of(judgement.identity()), place -> new ArrayList<>())
                     .add(new EngineTightening(
-                            judgement, importEntry(judgement, kept, entries), said(judgement, kept, entries), listed));
+                            judgement,
+                            importEntry(judgement, kept, entries),
+                            said(judgement, kept, entries),
+                            listed.get(i).orElse(null)));
         }
         addStated(specification.boltPositions(), places);
         return places;
+    }
+
+    /** Those with a trace are ranked in the order given; peers are compared on as many processors as there are. */
+    private static List<Optional<Listed>> listed(
+            List<Judgement> own, List<NearPeers> peers, Map<Source, Curve> curves, TighteningMethod method) {
+        var traced =
+                own.stream().filter(one -> curves.containsKey(one.source())).toList();
+        return IntStream.range(0, own.size())
+                .parallel()
+                .mapToObj(i -> peers.get(i).listed(traced.indexOf(own.get(i)) + 1, own.get(i), curves, method))
+                .toList();
     }
 
     /** A stated position that no recording names, at whatever station. */
