@@ -90,7 +90,8 @@ public final class Archive {
     }
 
     /**
-     * Merges small batches, which changes no answer, and clears what killed writers left.
+     * Merges small batches, which changes no answer, clears what killed writers left, and writes {@code ARCHIVE.md} anew
+     * where it is not as this program writes it.
      *
      * @param stamp who tidies, and when
      * @return what was done

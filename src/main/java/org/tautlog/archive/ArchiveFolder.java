@@ -1,10 +1,10 @@
 package org.tautlog.archive;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Set;
 import org.tautlog.archive.ledger.FolderLock;
 import org.tautlog.archive.ledger.Ledger;
@@ -29,29 +29,46 @@ record ArchiveFolder(Path root) {
 
     static ArchiveFolder create(Path root) throws IOException {
         var folder = new ArchiveFolder(root);
-        if (Files.exists(root.resolve(READ_ME))) {
+        if (folder.isDescribed()) {
             return folder;
         }
         if (Files.exists(root) && !Files.isDirectory(root)) {
             throw new NotDirectoryException(root + " is a file; an archive is a folder");
         }
         Files.createDirectories(root);
+        if (!Files.exists(root.resolve(READ_ME))) {
+            refuseWhatIsNotOurs(root);
+        }
+        Files.createDirectories(folder.batches());
+        Files.createDirectories(folder.staging());
+        return folder.inTurn(() -> {
+            folder.describe();
+            return folder;
+        });
+    }
+
+    private static void refuseWhatIsNotOurs(Path root) throws IOException {
         for (var entry : Disk.list(root)) {
             if (!OURS.contains(entry.getFileName().toString())) {
                 throw new ArchiveRefusal(root + " holds " + entry.getFileName()
                         + " and is no archive; name an empty or new folder, or an archive");
             }
         }
-        Files.createDirectories(folder.batches());
-        Files.createDirectories(folder.staging());
-        return folder.inTurn(() -> {
-            if (!Files.exists(root.resolve(READ_ME))) {
-                var whole = folder.staging().resolve(Disk.uniqueName("about-"));
-                Disk.write(whole, readMe().getBytes(StandardCharsets.UTF_8));
-                Disk.move(whole, root.resolve(READ_ME));
-            }
-            return folder;
-        });
+    }
+
+    /** Whether its description is there, as this program writes it. */
+    boolean isDescribed() throws IOException {
+        var file = root.resolve(READ_ME);
+        return Files.exists(file) && Arrays.equals(Files.readAllBytes(file), readMe());
+    }
+
+    /** Writes the description anew where it is not as this program writes it; the caller holds the archive's lock. */
+    void describe() throws IOException {
+        if (!isDescribed()) {
+            var whole = staging().resolve(Disk.uniqueName("about-"));
+            Disk.write(whole, readMe());
+            Disk.move(whole, root.resolve(READ_ME));
+        }
     }
 
     static ArchiveFolder open(Path root) throws IOException {
@@ -86,12 +103,12 @@ record ArchiveFolder(Path root) {
         return FolderLock.whileHeld(root.resolve(LOCK), work);
     }
 
-    static String readMe() {
+    static byte[] readMe() {
         try (var stream = ArchiveFolder.class.getResourceAsStream(READ_ME)) {
             if (stream == null) {
                 throw new IllegalStateException(READ_ME + " is missing from the program");
             }
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+            return stream.readAllBytes();
         } catch (IOException e) {
             throw new IllegalStateException(READ_ME + " cannot be read from the program", e);
         }

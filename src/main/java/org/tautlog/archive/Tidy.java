@@ -40,6 +40,7 @@ final class Tidy {
     Tidied run() throws IOException {
         Files.createDirectories(archive.staging());
         int entered = archive.inTurn(() -> {
+            archive.describe();
             int batches = Staging.recordBatches(archive, stamp);
             clear();
             return batches;

@@ -166,6 +166,15 @@ final class Verifier {
     }
 
     private void checkFolder(Snapshot snapshot, List<Problem> problems) throws IOException {
+        if (!archive.isDescribed()) {
+            problems.add(new Problem(
+                    ProblemCode.ALTERED,
+                    Where.file(ArchiveFolder.READ_ME),
+                    "the description is not the one that this program writes: it is missing, was altered or is by another"
+                            + " version",
+                    "",
+                    "tidy the archive, which writes it anew; no evidence lies in it"));
+        }
         for (var path : Disk.list(archive.root())) {
             if (!ArchiveFolder.OURS.contains(path.getFileName().toString())) {
                 problems.add(unexpected(path.getFileName().toString()));

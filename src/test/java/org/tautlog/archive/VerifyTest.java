@@ -1,5 +1,6 @@
 package org.tautlog.archive;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -163,6 +164,25 @@ class VerifyTest {
         var verification = archive.verify();
         assertEquals(List.of(ProblemCode.UNEXPECTED), codes(verification));
         assertEquals(name, verification.problems().get(0).where().file());
+    }
+
+    @Test
+    void a_flipped_bit_in_the_description_is_found_and_mended_by_tidying() throws IOException {
+        var file = folder.resolve("ARCHIVE.md");
+        var bytes = Files.readAllBytes(file);
+        for (int place : new int[] {0, bytes.length / 2, bytes.length - 1}) {
+            bytes[place] ^= 1;
+            Files.write(file, bytes);
+            var verification = archive.verify();
+            assertEquals(List.of(ProblemCode.ALTERED), codes(verification));
+            assertTrue(names(verification, "ARCHIVE.md"));
+            bytes[place] ^= 1;
+        }
+        Files.delete(file);
+        assertTrue(names(archive.verify(), "ARCHIVE.md"));
+        archive.tidy(STAMP);
+        assertArrayEquals(bytes, Files.readAllBytes(file));
+        assertTrue(archive.verify().isWhole());
     }
 
     @Test
