@@ -109,7 +109,18 @@ public final class Archive {
      * @throws IOException where the archive cannot be read
      */
     public Verification verify() throws IOException {
-        return new Verifier(folder, null, List.of()).run();
+        return verify(() -> {});
+    }
+
+    /**
+     * Does what {@link #verify()} does, and tells how far it is.
+     *
+     * @param eachBatch run after each batch
+     * @return what was altered, is missing or was added
+     * @throws IOException where the archive cannot be read
+     */
+    public Verification verify(Runnable eachBatch) throws IOException {
+        return new Verifier(folder, null, List.of(), eachBatch).run();
     }
 
     /**
@@ -117,11 +128,12 @@ public final class Archive {
      *
      * @param key the public key of whoever seals
      * @param sealsElsewhere seals that were kept outside of the archive: files of their texts, signatures beside them
+     * @param eachBatch run after each batch
      * @return what was altered, is missing or was added
      * @throws IOException where the archive or a seal cannot be read
      */
-    public Verification verify(PublicKey key, List<Path> sealsElsewhere) throws IOException {
-        return new Verifier(folder, key, sealsElsewhere).run();
+    public Verification verify(PublicKey key, List<Path> sealsElsewhere, Runnable eachBatch) throws IOException {
+        return new Verifier(folder, key, sealsElsewhere, eachBatch).run();
     }
 
     /**

@@ -16,6 +16,10 @@ final class Duck {
 
     /** An engine with nothing in it, that fetches nothing from anywhere and spills, if it must, into the folder given. */
     static DuckDBConnection open(Path spill) throws IOException {
+        return open(spill, 2, "1GB");
+    }
+
+    static DuckDBConnection open(Path spill, int threads, String memory) throws IOException {
         var properties = new Properties();
         properties.setProperty("jdbc_stream_results", "true");
         try {
@@ -24,8 +28,8 @@ final class Duck {
             for (var setting : List.of(
                     "autoinstall_known_extensions = false",
                     "autoload_known_extensions = false",
-                    "memory_limit = '1GB'",
-                    "threads = 2",
+                    "memory_limit = " + text(memory),
+                    "threads = " + threads,
                     "temp_directory = " + text(spill.toString()),
                     "lock_configuration = true")) {
                 run(connection, "SET " + setting);

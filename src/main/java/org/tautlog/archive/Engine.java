@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.duckdb.DuckDBConnection;
@@ -16,11 +17,30 @@ final class Engine implements AutoCloseable {
     private boolean begun;
 
     Engine(Path spill) {
-        start = new FutureTask<>(() -> Duck.open(spill));
+        this(() -> Duck.open(spill));
+    }
+
+    private Engine(Callable<DuckDBConnection> open) {
+        start = new FutureTask<>(open);
     }
 
     static Engine ofReader() {
-        return new Engine(Path.of(System.getProperty("java.io.tmpdir")).resolve(Disk.uniqueName("tautlog-spill-")));
+        return new Engine(newSpill());
+    }
+
+    /** One that reads file after file, beside others of its kind: one thread holds one group of rows. */
+    static Engine ofChecker(String memory) {
+        var spill = newSpill();
+        return new Engine(() -> Duck.open(spill, 1, memory));
+    }
+
+    /** Whether a question failed for want of memory, which says nothing of the files. */
+    static boolean isFull(SQLException e) {
+        return e.getMessage() != null && e.getMessage().contains("Out of Memory");
+    }
+
+    private static Path newSpill() {
+        return Path.of(System.getProperty("java.io.tmpdir")).resolve(Disk.uniqueName("tautlog-spill-"));
     }
 
     /** Takes one row. */

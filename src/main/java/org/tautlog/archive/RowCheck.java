@@ -15,8 +15,18 @@ import org.tautlog.problem.Where;
 
 /** Reads every row of a batch and holds it against its hash, and all of them against the digests of the manifest. */
 final class RowCheck implements AutoCloseable {
-    private final Engine engine = Engine.ofReader();
+    private static final String MEMORY = "512MB";
+
+    private final Engine engine;
     private long rows;
+
+    RowCheck() {
+        this(Engine.ofChecker(MEMORY));
+    }
+
+    RowCheck(Engine engine) {
+        this.engine = engine;
+    }
 
     List<Problem> check(Path folder, Manifest manifest) throws IOException {
         var problems = new ArrayList<Problem>();
@@ -80,6 +90,9 @@ final class RowCheck implements AutoCloseable {
                 }
             });
         } catch (SQLException e) {
+            if (Engine.isFull(e)) {
+                throw new IOException(file + " does not fit into the engine's memory: " + e.getMessage(), e);
+            }
             problems.add(problem(
                     file.resolveSibling(""), file.getFileName().toString(), "the file cannot be read as Parquet"));
         }

@@ -160,6 +160,9 @@ final class RowReader implements AutoCloseable {
             try {
                 return Outcome.of(question.ask(files, problems), problems);
             } catch (SQLException e) {
+                if (Engine.isFull(e)) {
+                    throw new IOException("the answer does not fit into the engine's memory: " + e.getMessage(), e);
+                }
                 if (!files(snapshot(), table, condition).keySet().containsAll(files.keySet())) {
                     continue;
                 }

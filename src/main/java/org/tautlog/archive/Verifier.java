@@ -1,16 +1,19 @@
 package org.tautlog.archive;
 
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.PublicKey;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.archive.BatchCheck.Found;
 import org.tautlog.archive.SealCheck.Signed;
 import org.tautlog.archive.Snapshot.Batch;
 import org.tautlog.archive.ledger.LedgerEvent.BatchKept;
@@ -21,16 +24,19 @@ import org.tautlog.problem.Where;
 /** Checks everything; waits for no writer, and starts again where one changed the batches meanwhile. */
 final class Verifier {
     private static final int MOST_STARTS = 5;
+    private static final int AT_ONCE = 2;
     private static final String NOT_OURS = "nothing of the archive belongs there";
 
     private final ArchiveFolder archive;
     private final @Nullable PublicKey key;
     private final List<Path> sealsElsewhere;
+    private final Runnable eachBatch;
 
-    Verifier(ArchiveFolder archive, @Nullable PublicKey key, List<Path> sealsElsewhere) {
+    Verifier(ArchiveFolder archive, @Nullable PublicKey key, List<Path> sealsElsewhere, Runnable eachBatch) {
         this.archive = archive;
         this.key = key;
         this.sealsElsewhere = sealsElsewhere;
+        this.eachBatch = eachBatch;
     }
 
     Verification run() throws IOException {
@@ -50,17 +56,11 @@ final class Verifier {
     private Verification check(Snapshot snapshot) throws IOException {
         var problems = new ArrayList<>(snapshot.problems());
         int files = 0;
-        long rows;
-        try (var rowCheck = new RowCheck()) {
-            var counting = new HashSet<>(snapshot.batches());
-            for (var batch : snapshot.present()) {
-                boolean counts = counting.contains(batch);
-                files += checkFiles(batch, counts, snapshot, problems);
-                if (counts) {
-                    problems.addAll(rowCheck.check(batch.folder(), batch.manifest()));
-                }
-            }
-            rows = rowCheck.rows();
+        long rows = 0;
+        for (var found : checkBatches(snapshot)) {
+            problems.addAll(found.problems());
+            files += found.files();
+            rows += found.rows();
         }
         checkCovered(snapshot, problems);
         checkSourcesOnce(snapshot, problems);
@@ -76,38 +76,27 @@ final class Verifier {
                 seals);
     }
 
-    private int checkFiles(Batch batch, boolean counts, Snapshot snapshot, List<Problem> problems) throws IOException {
-        var place = ArchiveFolder.BATCHES + "/" + batch.name();
-        var inLedger = snapshot.manifestsInLedger().get(batch.name());
-        if (inLedger == null) {
-            problems.add(leftover(place, "the batch counts, and is not in the ledger: its writer was killed"));
-        } else if (!inLedger.equals(batch.manifestSha256())) {
-            problems.add(
-                    altered(place + "/" + Manifest.FILE_NAME, "the manifest is not the one that the ledger names"));
-        }
-        if (!counts
-                && snapshot.batches().stream()
-                        .anyMatch(other -> other.manifest().replaces().contains(batch.name()))) {
-            problems.add(leftover(place, "another batch holds these rows now"));
-        }
-        var known = new HashSet<>(Set.of(Manifest.FILE_NAME));
-        int files = 1;
-        for (var file : batch.manifest().files()) {
-            known.add(file.name());
-            var path = batch.folder().resolve(file.name());
-            if (Files.exists(path)) {
-                files++;
-                if (Files.size(path) == file.bytes() && !Disk.sha256(path).equals(file.sha256())) {
-                    problems.add(altered(place + "/" + file.name(), "the file's bytes were altered"));
-                }
+    /** Two batches at once, however many processors there are: each takes memory. */
+    private List<Found> checkBatches(Snapshot snapshot) throws IOException {
+        var check = new BatchCheck(snapshot);
+        var workers = Executors.newFixedThreadPool(AT_ONCE);
+        try {
+            var open = new ArrayList<Future<Found>>();
+            snapshot.present().forEach(batch -> open.add(workers.submit(() -> check.check(batch))));
+            var all = new ArrayList<Found>();
+            for (var one : open) {
+                all.add(one.get());
+                eachBatch.run();
             }
+            return all;
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof IOException cause ? cause : new IOException(e.getMessage(), e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new InterruptedIOException("stopped while the archive was checked");
+        } finally {
+            workers.shutdownNow();
         }
-        for (var path : Disk.list(batch.folder())) {
-            if (!known.contains(path.getFileName().toString())) {
-                problems.add(unexpected(place + "/" + path.getFileName()));
-            }
-        }
-        return files;
     }
 
     /** Every batch that ever came in must be there still: itself or, by its manifest and rows, within a merged one. */
@@ -223,16 +212,16 @@ final class Verifier {
         return checks;
     }
 
-    private static Problem altered(String place, String what) {
+    static Problem altered(String place, String what) {
         return new Problem(ProblemCode.ALTERED, Where.file(place), what, "", "copy it again from where it is whole");
     }
 
-    private static Problem unexpected(String place) {
+    static Problem unexpected(String place) {
         return new Problem(
                 ProblemCode.UNEXPECTED, Where.file(place), NOT_OURS, "", "find out who put it there, and move it away");
     }
 
-    private static Problem leftover(String place, String what) {
+    static Problem leftover(String place, String what) {
         return new Problem(ProblemCode.LEFTOVER, Where.file(place), what, "", "tidy the archive");
     }
 }

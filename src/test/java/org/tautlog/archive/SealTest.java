@@ -43,7 +43,7 @@ class SealTest {
         var seal = archive.seal(keys.getPrivate(), "Q. Auditor", STAMP);
         take(archive, "tuesday.csv", 2, 1);
         archive.tidy(STAMP);
-        var verification = archive.verify(keys.getPublic(), List.of(seal));
+        var verification = archive.verify(keys.getPublic(), List.of(seal), () -> {});
         assertEquals(List.of(), verification.problems());
         assertEquals(2, verification.seals().size());
         assertTrue(verification.seals().get(0).onChain());
@@ -57,7 +57,7 @@ class SealTest {
         var seal = archive.seal(keys.getPrivate(), "Q. Auditor", STAMP);
         var ledger = folder.resolve("archive/ledger.jsonl");
         Files.write(ledger, Files.readAllLines(ledger).subList(0, 1));
-        var verification = archive.verify(keys.getPublic(), List.of(seal));
+        var verification = archive.verify(keys.getPublic(), List.of(seal), () -> {});
         assertFalse(verification.isWhole());
         assertFalse(verification.seals().get(0).onChain());
     }
@@ -68,9 +68,9 @@ class SealTest {
         var other = KeyPairGenerator.getInstance("Ed25519").generateKeyPair().getPublic();
         assertEquals(
                 Signed.NOT_BY_THE_KEY,
-                archive.verify(other, List.of()).seals().get(0).signed());
+                archive.verify(other, List.of(), () -> {}).seals().get(0).signed());
         Files.writeString(seal, Files.readString(seal).replace("Q. Auditor", "Q. Editor"));
-        assertFalse(archive.verify(keys.getPublic(), List.of()).isWhole());
+        assertFalse(archive.verify(keys.getPublic(), List.of(), () -> {}).isWhole());
         Files.writeString(seal, "entries: 1\n");
         assertFalse(archive.verify().isWhole());
     }
@@ -86,14 +86,14 @@ class SealTest {
             int bit = place % 2 == 0 ? 1 : 0x80;
             bytes[place] ^= (byte) bit;
             Files.write(file, bytes);
-            if (archive.verify(keys.getPublic(), List.of()).isWhole()) {
+            if (archive.verify(keys.getPublic(), List.of(), () -> {}).isWhole()) {
                 missed.add(place);
             }
             bytes[place] ^= (byte) bit;
         }
         assertEquals(List.of(), missed, "flips that were not found");
         Files.write(file, bytes);
-        assertTrue(archive.verify(keys.getPublic(), List.of()).isWhole());
+        assertTrue(archive.verify(keys.getPublic(), List.of(), () -> {}).isWhole());
     }
 
     @Test

@@ -12,6 +12,7 @@ import org.tautlog.archive.Verification;
 import org.tautlog.archive.ledger.SealKeys;
 import org.tautlog.cli.terminal.Counted;
 import org.tautlog.cli.terminal.ExitCode;
+import org.tautlog.cli.terminal.Progress;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.report.ArchiveJson;
@@ -67,15 +68,22 @@ final class VerifyCommand implements Callable<Integer> {
         if (key == null && !seals.isEmpty()) {
             throw Refusal.wrongUse("--seal needs --key: a seal proves nothing without the key of its sealer");
         }
-        var verification = key == null
-                ? archive.open().verify()
-                : archive.open().verify(SealKeys.publicKey(Files.readString(key)), seals);
+        var verification = verify();
         if (json) {
             spec.commandLine().getOut().println(ArchiveJson.of(verification));
         } else {
             print(verification);
         }
         return (verification.isWhole() ? ExitCode.ALL_CONFORMING : ExitCode.NOT_ALL_CONFORMING).number();
+    }
+
+    private Verification verify() throws IOException {
+        try (var progress =
+                Progress.onTerminal("checking batches", spec.commandLine().getErr())) {
+            return key == null
+                    ? archive.open().verify(progress::step)
+                    : archive.open().verify(SealKeys.publicKey(Files.readString(key)), seals, progress::step);
+        }
     }
 
     private void print(Verification found) {
