@@ -1,6 +1,5 @@
 package org.tautlog.line;
 
-import org.tautlog.joint.BoltMaterial;
 import org.tautlog.joint.BoltedJoint;
 import org.tautlog.joint.Layer;
 import org.tautlog.joint.LayerMaterial;
@@ -13,13 +12,7 @@ final class MadeJoint {
 
     static BoltedJoint stronger(BoltedJoint joint, double times) {
         var own = joint.bolt().material();
-        var other = new BoltMaterial(
-                own.youngsModulusMPa(),
-                own.yieldStrengthMPa() * times,
-                own.ultimateStrengthMPa() * times,
-                own.expansionPerK(),
-                own.uniformElongation(),
-                own.hardeningModulusMPa());
+        var other = own.withYieldStrengthMPa(own.yieldStrengthMPa() * times);
         return new BoltedJoint(joint.bolt().withMaterial(other), joint.layers(), joint.friction());
     }
 

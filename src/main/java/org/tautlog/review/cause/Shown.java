@@ -2,7 +2,6 @@ package org.tautlog.review.cause;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.tautlog.joint.BoltMaterial;
 import org.tautlog.joint.BoltedJoint;
 import org.tautlog.joint.Friction;
 import org.tautlog.joint.Layer;
@@ -154,14 +153,8 @@ record Shown(
 
     private BoltedJoint stronger(double times) {
         var own = joint.bolt().material();
-        var material = new BoltMaterial(
-                own.youngsModulusMPa(),
-                own.yieldStrengthMPa() * times,
-                own.ultimateStrengthMPa() * times,
-                own.expansionPerK(),
-                own.uniformElongation(),
-                own.hardeningModulusMPa());
-        return new BoltedJoint(joint.bolt().withMaterial(material), joint.layers(), joint.friction());
+        var other = own.withYieldStrengthMPa(own.yieldStrengthMPa() * times);
+        return new BoltedJoint(joint.bolt().withMaterial(other), joint.layers(), joint.friction());
     }
 
     /** Bolt and layers together give less by a share: taken off the layers, as a part of the stack would do it. */
