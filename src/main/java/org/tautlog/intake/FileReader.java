@@ -33,11 +33,11 @@ final class FileReader {
 
     /** Reads a file and settles it: kept, rejected or ignored. */
     void read(LogFile file, Optional<Found> nearest) {
-        ledger.files.in(1);
         if (passesOver(file, nearest)) {
-            ledger.files.ignored(1);
+            passOver();
             return;
         }
+        ledger.files.in(1);
         if (nearest.filter(found -> found.layout().value().isEmpty()).isPresent()) {
             ledger.rejectFile(new Problem(
                     ProblemCode.UNKNOWN_LAYOUT,
@@ -53,6 +53,12 @@ final class FileReader {
         } catch (IOException e) {
             ledger.rejectFile(BrokenFile.problem(Where.file(file.name()), e));
         }
+    }
+
+    /** Counts a file that is no log. */
+    void passOver() {
+        ledger.files.in(1);
+        ledger.files.ignored(1);
     }
 
     /** Whether a file that was found in a folder is no log. */

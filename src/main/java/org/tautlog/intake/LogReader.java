@@ -86,7 +86,12 @@ public final class LogReader {
                 var ledger = whole.ofFile(turn);
                 ofLayout.forEach(ledger::problem);
                 try {
-                    new FileReader(bounds, ledger, gate, watch).read(file, nearest);
+                    var reader = new FileReader(bounds, ledger, gate, watch);
+                    if (options.leavesOut(file.path())) {
+                        reader.passOver();
+                    } else {
+                        reader.read(file, nearest);
+                    }
                 } finally {
                     ledger.close();
                 }

@@ -13,12 +13,14 @@ import org.tautlog.intake.layout.LogLayout;
  * @param root the folder up to which the {@code layout.toml} of a file below it is looked for; null where that is the
  *     folder given, and for a file given its own
  * @param threads how many files are read at once, at least 1; what is read is the same
+ * @param leftOut a file among the logs that is none, as another option names it; null for none
  */
 public record ReadOptions(
         @Nullable LogLayout layout,
         ReadBounds bounds,
         @Nullable Path root,
-        int threads) {
+        int threads,
+        @Nullable Path leftOut) {
     public ReadOptions {
         Objects.requireNonNull(bounds, "bounds");
         if (threads < 1) {
@@ -28,7 +30,7 @@ public record ReadOptions(
 
     /** {@return the usual bounds, layouts from the files beside the logs, one thread} */
     public static ReadOptions withDefaults() {
-        return new ReadOptions(null, ReadBounds.withDefaults(), null, 1);
+        return new ReadOptions(null, ReadBounds.withDefaults(), null, 1, null);
     }
 
     /**
@@ -38,7 +40,7 @@ public record ReadOptions(
      * @return the changed options
      */
     public ReadOptions withLayout(LogLayout stated) {
-        return new ReadOptions(stated, bounds, root, threads);
+        return new ReadOptions(stated, bounds, root, threads, leftOut);
     }
 
     /**
@@ -48,7 +50,7 @@ public record ReadOptions(
      * @return the changed options
      */
     public ReadOptions withBounds(ReadBounds others) {
-        return new ReadOptions(layout, others, root, threads);
+        return new ReadOptions(layout, others, root, threads, leftOut);
     }
 
     /**
@@ -58,7 +60,7 @@ public record ReadOptions(
      * @return the changed options
      */
     public ReadOptions withRoot(Path folder) {
-        return new ReadOptions(layout, bounds, folder, threads);
+        return new ReadOptions(layout, bounds, folder, threads, leftOut);
     }
 
     /**
@@ -68,6 +70,23 @@ public record ReadOptions(
      * @return the changed options
      */
     public ReadOptions withThreads(int count) {
-        return new ReadOptions(layout, bounds, root, count);
+        return new ReadOptions(layout, bounds, root, count, leftOut);
+    }
+
+    /**
+     * The same options for logs with another file among them.
+     *
+     * @param file the file, not read as a log
+     * @return the changed options
+     */
+    public ReadOptions without(Path file) {
+        return new ReadOptions(layout, bounds, root, threads, file);
+    }
+
+    boolean leavesOut(Path file) {
+        return leftOut != null
+                && leftOut.toAbsolutePath()
+                        .normalize()
+                        .equals(file.toAbsolutePath().normalize());
     }
 }

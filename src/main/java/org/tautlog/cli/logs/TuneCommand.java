@@ -18,15 +18,17 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "tune",
         description = {
-            "Tunes the thresholds by which a yield onset is read, on qualification bolts whose clamp load was measured beside"
+            "Tunes the thresholds by which a yield onset is read, on qualification bolts whose clamp load or elongation was measured beside"
                     + " the torque, and says how uncertain that is.",
             "",
-            "FILE.csv has the headings serial, bolt, attempt (may be left out: then 1), angle-deg, clamp-load-kN; a row an"
-                    + " angle, some 20 to 40 a bolt, from past the snug point to past yield. The angle must be the recording's"
+            "FILE.csv has the headings serial, bolt, attempt (may be left out: then 1), angle-deg, and clamp-load-kN or"
+                    + " elongation-um; a row an angle, some 20 to 40 a bolt, from past the snug point to past yield. The angle must be the recording's"
                     + " own, drive and all: the angle of the bolt's head differs from it by the drive's twist.",
             "The true onset is where the load first falls behind its own straight line by the offset, in analogy to the proof"
                     + " stress of the tensile test (ISO 6892-1, Rp0.2); that a turn stands for a strain is common practice."
-                    + " Clamp load alone is taken: past yield a bolt's elongation rises above its line by too little to tell.",
+                    + " Elongation, measured from end to end, gives clamp load by the stated bolt's resilience and, past yield,"
+                    + " by what the turn gives neither to the bolt nor to the drive.",
+            "Traces whose recording is unusable are left out, and FILE.csv itself where it lies among LOGS; both are said.",
             "The specification is never written: a qualified person judges what is proposed, and releases it or does not."
         },
         footerHeading = "%nExamples:%n",
@@ -48,7 +50,11 @@ final class TuneCommand implements Callable<Integer>, Help.Judging {
     @Mixin
     private LogInputs inputs = new LogInputs();
 
-    @Option(names = "--outcomes", paramLabel = "FILE.csv", required = true, description = "The clamp loads measured.")
+    @Option(
+            names = "--outcomes",
+            paramLabel = "FILE.csv",
+            required = true,
+            description = "The clamp loads or elongations measured.")
     private Path outcomes = Path.of("");
 
     @Option(

@@ -70,6 +70,41 @@ public record CsvScan(int kept, int rejected, List<Problem> problems) {
     public static Outcome<CsvScan> each(Path file, List<String> numbers, List<String> texts, int mostRows, Taker taker)
             throws IOException {
         var where = Where.file(file.toString());
+        return open(file, where, lines -> each(where, lines, numbers, texts, mostRows, taker));
+    }
+
+    /**
+     * Reads the headings alone, from the head of the file.
+     *
+     * @param file the file
+     * @param known names that must be among them
+     * @return all headings in the file's order, or why there are none
+     * @throws IOException where the file cannot be read on
+     */
+    public static Outcome<List<String>> headings(Path file, List<String> known) throws IOException {
+        var where = Where.file(file.toString());
+        return open(file, where, lines -> {
+            var head = lines.peek(HEAD_LINES, HEAD_CHARACTERS);
+            var found = HeaderLine.find(where, head, known);
+            return found.value()
+                    .map(header -> Outcome.of(
+                            head.stream()
+                                    .filter(line -> line.number() == header.line())
+                                    .flatMap(line -> new Cells(header.delimiter()).of(line.text()).stream())
+                                    .flatMap(List::stream)
+                                    .map(String::strip)
+                                    .toList(),
+                            List.of()))
+                    .orElseGet(() -> Outcome.failed(found.problems()));
+        });
+    }
+
+    @FunctionalInterface
+    private interface Lines<T> {
+        Outcome<T> read(LineSource lines) throws IOException;
+    }
+
+    private static <T> Outcome<T> open(Path file, Where where, Lines<T> what) throws IOException {
         if (!Files.isRegularFile(file)) {
             return failed(ProblemCode.NOT_READABLE, where, "there is no such file", "check the path");
         }
@@ -87,7 +122,7 @@ public record CsvScan(int kept, int rejected, List<Problem> problems) {
             in.skipNBytes(encoding.get().markBytes());
             try (var lines =
                     new LineSource(new InputStreamReader(in, encoding.get().charset()), LONGEST_LINE)) {
-                return each(where, lines, numbers, texts, mostRows, taker);
+                return what.read(lines);
             }
         } catch (NoSuchFileException e) {
             return failed(ProblemCode.NOT_READABLE, where, "there is no such file", "check the path");

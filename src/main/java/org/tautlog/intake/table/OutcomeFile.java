@@ -7,24 +7,32 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
 import org.tautlog.trace.MeasuredClampLoad;
+import org.tautlog.trace.MeasuredElongation;
 
 /**
- * Clamp loads measured on qualification bolts, one row an angle: {@value #SERIAL}, {@value #BOLT}, {@value #ATTEMPT}
- * (1 where there is no such column or cell), {@value #ANGLE} on the axis of the recording, {@value #LOAD}. Rows may stand in any
- * order.
+ * Clamp loads or elongations measured on qualification bolts, one row an angle: {@value #SERIAL}, {@value #BOLT}, {@value
+ * #ATTEMPT} (1 where there is no such column or cell), {@value #ANGLE} on the axis of the recording, and {@value #LOAD} or, where
+ * there is no such column, {@value #ELONGATION}. Rows may stand in any order.
  *
- * @param measured what was measured, one for each serial, bolt and attempt, in the file's order
+ * @param measured clamp loads, one list for each serial, bolt and attempt, in the file's order; empty where elongation stands
+ * @param elongations elongations likewise; empty where clamp load stands
  * @param rows how many rows the file has below its headings
  * @param rejected how many of them could not be used
  * @param problems the first of those, each with its line and reason
  */
-public record OutcomeFile(List<MeasuredClampLoad> measured, int rows, int rejected, List<Problem> problems) {
+public record OutcomeFile(
+        List<MeasuredClampLoad> measured,
+        List<MeasuredElongation> elongations,
+        int rows,
+        int rejected,
+        List<Problem> problems) {
     /** Heading of the serial. */
     public static final String SERIAL = "serial";
     /** Heading of the bolt position. */
@@ -36,10 +44,12 @@ public record OutcomeFile(List<MeasuredClampLoad> measured, int rows, int reject
     /** Heading of the clamp load. */
     public static final String LOAD = "clamp-load-kN";
 
-    private static final List<String> NUMBERS = List.of(ANGLE, LOAD);
+    /** Heading of the bolt's elongation. */
+    public static final String ELONGATION = "elongation-um";
 
     public OutcomeFile {
         measured = List.copyOf(measured);
+        elongations = List.copyOf(elongations);
         problems = List.copyOf(problems);
     }
 
@@ -51,12 +61,12 @@ public record OutcomeFile(List<MeasuredClampLoad> measured, int rows, int reject
      * @throws IOException where the file cannot be read on
      */
     public static Outcome<OutcomeFile> read(Path file) throws IOException {
-        var with = CsvColumns.read(file, NUMBERS, List.of(SERIAL, BOLT, ATTEMPT), CsvColumns.MOST_ROWS);
-        var read = with.value().isPresent()
-                ? with
-                : CsvColumns.read(file, NUMBERS, List.of(SERIAL, BOLT), CsvColumns.MOST_ROWS);
+        var there = CsvScan.headings(file, List.of(SERIAL, BOLT, ANGLE)).value().orElse(List.of());
+        var outcome = !there.contains(LOAD) && there.contains(ELONGATION) ? ELONGATION : LOAD;
+        var texts = there.contains(ATTEMPT) ? List.of(SERIAL, BOLT, ATTEMPT) : List.of(SERIAL, BOLT);
+        var read = CsvColumns.read(file, List.of(ANGLE, outcome), texts, CsvColumns.MOST_ROWS);
         return read.value()
-                .map(columns -> Outcome.of(new Gathering(Where.file(file.toString())).of(columns), List.of()))
+                .map(columns -> Outcome.of(new Gathering(Where.file(file.toString())).of(columns, outcome), List.of()))
                 .orElseGet(() -> Outcome.failed(read.problems()));
     }
 
@@ -65,7 +75,7 @@ public record OutcomeFile(List<MeasuredClampLoad> measured, int rows, int reject
         private record Key(String serial, String bolt, int attempt) {}
 
         private final Where where;
-        private final Map<Key, TreeMap<Double, Double>> loads = new LinkedHashMap<>();
+        private final Map<Key, TreeMap<Double, Double>> values = new LinkedHashMap<>();
         private final List<Problem> problems = new ArrayList<>();
         private int rejected;
 
@@ -73,20 +83,42 @@ public record OutcomeFile(List<MeasuredClampLoad> measured, int rows, int reject
             this.where = where;
         }
 
-        OutcomeFile of(CsvColumns columns) {
+        OutcomeFile of(CsvColumns columns, String outcome) {
             problems.addAll(columns.problems());
             columns.rows().forEach(this::take);
-            var measured = loads.entrySet().stream()
-                    .map(one -> new MeasuredClampLoad(
-                            one.getKey().serial(),
-                            one.getKey().bolt(),
-                            one.getKey().attempt(),
-                            one.getValue().entrySet().stream()
-                                    .map(point -> new MeasuredClampLoad.Point(point.getKey(), point.getValue()))
-                                    .toList()))
-                    .toList();
+            boolean elongation = outcome.equals(ELONGATION);
             return new OutcomeFile(
-                    measured, columns.rows().size() + columns.rejected(), columns.rejected() + rejected, problems);
+                    elongation ? List.of() : each(Gathering::load),
+                    elongation ? each(Gathering::elongation) : List.of(),
+                    columns.rows().size() + columns.rejected(),
+                    columns.rejected() + rejected,
+                    problems);
+        }
+
+        private <T> List<T> each(BiFunction<Key, Map<Double, Double>, T> one) {
+            return values.entrySet().stream()
+                    .map(entry -> one.apply(entry.getKey(), entry.getValue()))
+                    .toList();
+        }
+
+        private static MeasuredClampLoad load(Key key, Map<Double, Double> loads) {
+            return new MeasuredClampLoad(
+                    key.serial,
+                    key.bolt,
+                    key.attempt,
+                    loads.entrySet().stream()
+                            .map(point -> new MeasuredClampLoad.Point(point.getKey(), point.getValue()))
+                            .toList());
+        }
+
+        private static MeasuredElongation elongation(Key key, Map<Double, Double> lengths) {
+            return new MeasuredElongation(
+                    key.serial,
+                    key.bolt,
+                    key.attempt,
+                    lengths.entrySet().stream()
+                            .map(point -> new MeasuredElongation.Point(point.getKey(), point.getValue()))
+                            .toList());
         }
 
         private void take(CsvRow row) {
@@ -100,7 +132,7 @@ public record OutcomeFile(List<MeasuredClampLoad> measured, int rows, int reject
                 reject(row, ATTEMPT, Words.quoted(row.texts().get(2)) + " is no attempt; attempts count from 1");
                 return;
             }
-            var known = loads.computeIfAbsent(new Key(serial, row.texts().get(1), attempt), key -> new TreeMap<>());
+            var known = values.computeIfAbsent(new Key(serial, row.texts().get(1), attempt), key -> new TreeMap<>());
             if (known.putIfAbsent(row.numbers().get(0), row.numbers().get(1)) != null) {
                 reject(row, ANGLE, "the same angle was measured before on this bolt");
             }

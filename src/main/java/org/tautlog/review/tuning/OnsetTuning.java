@@ -13,6 +13,8 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.joint.window.ReadingRule;
+import org.tautlog.judge.Finding;
+import org.tautlog.judge.Judge;
 import org.tautlog.signature.Signature;
 import org.tautlog.signature.SignatureReader;
 import org.tautlog.trace.MeasuredClampLoad;
@@ -86,6 +88,9 @@ public final class OnsetTuning {
         if (!met.add(key)) {
             return TraceUse.SECOND_TRACE;
         }
+        if (Judge.judge(trace, specification).findings().stream().anyMatch(OnsetTuning::unusable)) {
+            return TraceUse.UNUSABLE_RECORDING;
+        }
         if (!onAxis(trace, measured)) {
             return TraceUse.OTHER_AXIS;
         }
@@ -105,6 +110,14 @@ public final class OnsetTuning {
             withoutOnset.add(onsets);
         }
         return onset.use();
+    }
+
+    /** Whatever severity the specification gives it: a curve cut short has lost its end. */
+    private static boolean unusable(Finding finding) {
+        return switch (finding.code()) {
+            case TRUNCATED, SENSOR_SATURATED, TOO_FEW_SAMPLES, DUPLICATED_RECORDING -> true;
+            default -> false;
+        };
     }
 
     private static boolean onAxis(Trace trace, MeasuredClampLoad measured) {

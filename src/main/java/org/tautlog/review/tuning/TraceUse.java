@@ -8,6 +8,8 @@ public enum TraceUse {
     NO_OUTCOME("no clamp load was measured"),
     /** Another trace came before it under the same serial, bolt and attempt. */
     SECOND_TRACE("another trace came first under the same serial, bolt and attempt"),
+    /** Its recording cannot be judged: cut short, saturated, too coarse. */
+    UNUSABLE_RECORDING("the recording is unusable: cut short, saturated, or with too few samples"),
     /** The angles of the measurement are not those of the recording. */
     OTHER_AXIS("the angles measured at lie outside the recording; they must be on the recording's own axis"),
     /** Too few loads were measured for a line. */

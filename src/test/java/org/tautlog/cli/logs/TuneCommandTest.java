@@ -70,6 +70,20 @@ class TuneCommandTest {
     }
 
     @Test
+    void outcomes_among_the_logs_are_no_log_and_that_is_said() throws IOException {
+        var layout = Path.of(trial, "layout.toml");
+        var text = Files.readString(layout);
+        Files.delete(layout);
+        try {
+            var run = CommandLineRun.of("tune", trial, "--outcomes", outcomes);
+            assertTrue(run.err().contains("not read as a log: " + outcomes), run.err());
+            assertFalse(run.err().contains("outcomes.csv:"), run.err());
+        } finally {
+            Files.writeString(layout, text);
+        }
+    }
+
+    @Test
     void bad_rows_are_told_and_change_the_exit_code_and_a_bad_file_is_refused() throws IOException {
         var bad = folder.resolve("bad.csv");
         Files.writeString(bad, Files.readString(Path.of(outcomes)) + "FW-000001,2,1,far,12\n");

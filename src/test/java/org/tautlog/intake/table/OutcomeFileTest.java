@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tautlog.problem.Problem;
 import org.tautlog.trace.MeasuredClampLoad;
 import org.tautlog.trace.MeasuredClampLoad.Point;
+import org.tautlog.trace.MeasuredElongation;
 
 class OutcomeFileTest {
     @TempDir
@@ -40,6 +41,18 @@ class OutcomeFileTest {
     void without_a_column_of_attempts_each_is_the_first() throws IOException {
         var read = read("clamp-load-kN,angle-deg,bolt,serial\n12.5,1200,3,Q1\n");
         assertEquals(List.of(new MeasuredClampLoad("Q1", "3", 1, List.of(new Point(1200, 12.5)))), read.measured());
+    }
+
+    @Test
+    void elongation_takes_the_place_of_a_clamp_load_that_is_not_there() throws IOException {
+        var read = read("serial,bolt,angle-deg,elongation-um\nQ1,3,1200,85.5\n");
+        assertEquals(
+                List.of(new MeasuredElongation("Q1", "3", 1, List.of(new MeasuredElongation.Point(1200, 85.5)))),
+                read.elongations());
+        assertEquals(List.of(), read.measured());
+        var both = read("serial,bolt,angle-deg,elongation-um,clamp-load-kN\nQ1,3,1200,85.5,12.5\n");
+        assertEquals(List.of(), both.elongations());
+        assertEquals(1, both.measured().size());
     }
 
     @Test

@@ -5,14 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.joint.window.ReadingRule;
 import org.tautlog.line.FenwaterEngine;
 import org.tautlog.line.SimulatedLine;
 import org.tautlog.line.SimulatedTightening;
+import org.tautlog.trace.Curve;
 import org.tautlog.trace.MeasuredClampLoad;
 import org.tautlog.trace.MeasuredClampLoad.Point;
+import org.tautlog.trace.Trace;
 
 class OnsetTuningTest {
     private static final JointSpecification RELEASED = FenwaterEngine.specification();
@@ -84,6 +87,25 @@ class OnsetTuningTest {
         var short1 = new OnsetTuning(RELEASED, List.of(released.measured()), OFFSET_DEG, 1);
         short1.accept(released.trace());
         assertEquals(Map.of(TraceUse.NO_ONSET, 1), short1.review().uses());
+    }
+
+    @Test
+    void a_recording_cut_short_is_left_out() {
+        var whole = TRIAL.stream()
+                .filter(one -> !one.measured().points().isEmpty())
+                .findFirst()
+                .orElseThrow();
+        var curve = whole.trace().curve();
+        int kept = curve.size() * 2 / 3;
+        var cut = new Trace(
+                whole.trace().identity(),
+                whole.trace().source(),
+                Curve.of(
+                        IntStream.range(0, kept).mapToDouble(curve::angleDeg).toArray(),
+                        IntStream.range(0, kept).mapToDouble(curve::torqueNm).toArray()));
+        var tuning = new OnsetTuning(RELEASED, List.of(whole.measured()), OFFSET_DEG, 1);
+        tuning.accept(cut);
+        assertEquals(Map.of(TraceUse.UNUSABLE_RECORDING, 1), tuning.review().uses());
     }
 
     private static MeasuredClampLoad headAxis(MeasuredClampLoad measured) {
