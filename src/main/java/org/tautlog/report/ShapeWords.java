@@ -73,7 +73,16 @@ public final class ShapeWords {
                                 + " held against the envelope of those before it, "
                                 + shapes.outliers().size()
                                 + " left it; chance alone gives about " + Figures.of(shapes.expected(), 1) + '.')
+                + past(shapes.streams())
                 + (learning.isEmpty() ? "" : ' ' + learning(learning));
+    }
+
+    private static String past(List<ShapeStream> streams) {
+        int past = streams.stream().mapToInt(ShapeStream::past).sum();
+        return past == 0
+                ? ""
+                : " Learned from " + Figures.count(past, "conforming curve", "conforming curves")
+                        + " of before the shift, out of the archive, and on from there.";
     }
 
     private static String learning(List<ShapeStream> learning) {

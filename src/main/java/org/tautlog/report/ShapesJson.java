@@ -31,6 +31,7 @@ final class ShapesJson {
                 json.stream(one.stream());
                 json.text("bolt", one.bolt());
                 json.count("peers", one.peers());
+                json.count("past", one.past());
                 json.yes("learning", one.learning());
                 json.count("compared", one.compared());
                 json.count("leaving", one.leaving());

@@ -44,7 +44,7 @@ import org.tautlog.review.VerdictCounts;
  * causes[]      pattern, what, named (a cause or null), verdict, check, whyNot, other and chance (likelihoods), ranked [cause,
  *               likelihood, size, unit, clues [cue, unit, seen, foretold, spreads, agrees]]; likeliest first
  * unusual[]     serial, bolt, station, spindle, distance, limit, mostBy
- * shapes        {compared (conforming curves), withoutShape, streams [station, spindle, bolt, peers, learning, compared,
+ * shapes        {compared (conforming curves), withoutShape, streams [station, spindle, bolt, peers, past, learning, compared,
  *               leaving], outliers [serial, bolt, station, spindle, adjustedP, shape {peers, leaves, distance, limit, p,
  *               atDeg, fromDeg, toDeg (past the elastic origin), excessNm, zone}], outliersLeft}
  * lots[]        lot, feature, tightenings, difference, low, high, spindles, alike, adjustedP, holds

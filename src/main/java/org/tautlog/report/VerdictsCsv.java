@@ -3,34 +3,46 @@ package org.tautlog.report;
 import java.io.Closeable;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
+import org.tautlog.review.shape.ComparedShape;
+import org.tautlog.review.shape.Departure;
+import org.tautlog.review.shape.ShapeReview;
+import org.tautlog.trace.TraceIdentity;
 
 /**
- * One row a tightening, for a spreadsheet: commas, quotes only where needed, UTF-8 without a byte-order mark, decimal
+ * One row a tightening, at its end whether and where its curve leaves the envelope of its peers, for a spreadsheet: commas, quotes only where needed, UTF-8 without a byte-order mark, decimal
  * points. A text cell that a spreadsheet would take for a formula gets an apostrophe in front. The program's own words are
  * plain ASCII here (Nm, not N·m), so that a spreadsheet that guesses the encoding wrongly still shows them.
  */
 public final class VerdictsCsv implements Closeable {
     private static final String FORMULA_STARTS = "=+-@\t\r\n";
 
+    private static final List<String> SHAPE =
+            List.of("shape", "shapePeers", "shapeFromDeg", "shapeToDeg", "shapeExcessNm");
+
     private final CSVPrinter printer;
+    private final Map<TraceIdentity, ComparedShape> shapes = new HashMap<>();
     private boolean closed;
 
     /**
      * Starts a file with its header row.
      *
      * @param out where to write; closed with this
+     * @param review where the curves lie against those of their peers
      * @throws IOException where it cannot be written
      */
-    public VerdictsCsv(Appendable out) throws IOException {
+    public VerdictsCsv(Appendable out, ShapeReview review) throws IOException {
         printer = new CSVPrinter(out, CSVFormat.RFC4180);
-        printer.printRecord(header());
+        review.compared().forEach(one -> shapes.putIfAbsent(one.tightening(), one));
+        printer.printRecord(Stream.concat(header().stream(), SHAPE.stream()).toList());
     }
 
     /**
@@ -40,7 +52,25 @@ public final class VerdictsCsv implements Closeable {
      * @throws IOException where it cannot be written
      */
     public void add(Judgement judgement) throws IOException {
-        printer.printRecord(cells(judgement));
+        var cells = new ArrayList<>(cells(judgement));
+        cells.addAll(shape(judgement));
+        printer.printRecord(cells);
+    }
+
+    /** Empty where the curve was held against no envelope; without a place where that means nothing. */
+    private List<Object> shape(Judgement judgement) {
+        var compared = shapes.get(judgement.identity());
+        if (compared == null) {
+            return List.of("", "", "", "", "");
+        }
+        var departure = compared.departure();
+        boolean place = departure.leaves() && Departure.hasPlace(judgement.findings());
+        return List.of(
+                departure.leaves() ? "leaves" : "within",
+                departure.peers(),
+                place ? SignatureField.rounded(departure.fromDeg(), 1).toPlainString() : "",
+                place ? SignatureField.rounded(departure.toDeg(), 1).toPlainString() : "",
+                place ? SignatureField.rounded(departure.excessNm(), 2).toPlainString() : "");
     }
 
     /** The cells of one row, as {@link #header} names them. */

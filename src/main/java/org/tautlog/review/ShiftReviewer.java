@@ -68,6 +68,16 @@ public final class ShiftReviewer {
     }
 
     /**
+     * Takes a tightening from before the shift, for the shapes of curves alone.
+     *
+     * @param judgement the verdict on it
+     * @param curve its samples; not kept whole
+     */
+    public void learn(Judgement judgement, Curve curve) {
+        shapes.learn(judgement, curve);
+    }
+
+    /**
      * Reviews what was taken.
      *
      * @param imported what happened while the logs were read

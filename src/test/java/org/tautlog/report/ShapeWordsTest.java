@@ -53,8 +53,8 @@ class ShapeWordsTest {
     @Test
     void streams_that_are_still_being_learned_are_named() {
         var streams = List.of(
-                new ShapeStream(new Stream("S40", "1"), "3", 11, 0, 0),
-                new ShapeStream(new Stream("S40", "2"), "", 30, 6, 0));
+                new ShapeStream(new Stream("S40", "1"), "3", 11, 0, 0, 0),
+                new ShapeStream(new Stream("S40", "2"), "", 30, 0, 6, 0));
         assertEquals(
                 "No curve could be held against an envelope. Still learning, with fewer than 24 conforming curves:"
                         + " S40/1 bolt 3 (11).",

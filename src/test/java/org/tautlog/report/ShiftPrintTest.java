@@ -76,7 +76,7 @@ class ShiftPrintTest {
         var print = plain(text(print(review), 0));
         var json = new ObjectMapper().readTree(json(review));
         var table = new StringWriter();
-        try (var verdicts = new VerdictsCsv(table)) {
+        try (var verdicts = new VerdictsCsv(table, review.shapes())) {
             for (var made : MadeShift.shift(30)) {
                 verdicts.add(made.judgement());
             }

@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
+import java.util.List;
+import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
@@ -14,6 +16,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tautlog.judge.Judgement;
 import org.tautlog.review.MadeShift;
+import org.tautlog.review.shape.ComparedShape;
+import org.tautlog.review.shape.Departure;
+import org.tautlog.review.shape.ShapeReview;
+import org.tautlog.review.shape.Zone;
 
 class VerdictsCsvTest {
     @Test
@@ -59,9 +65,37 @@ class VerdictsCsvTest {
         assertTrue(row.get("messages").chars().allMatch(c -> c < 128), row.get("messages"));
     }
 
+    @Test
+    void a_curve_that_leaves_its_peers_says_where_and_how_far() throws IOException {
+        var judgement = MadeShift.named("FW-000001", 240).judgement();
+        assertEquals("", row(judgement).get("shape"));
+        var out = row(judgement, shapes(judgement, 6.1));
+        assertEquals("leaves", out.get("shape"));
+        assertEquals("40", out.get("shapePeers"));
+        assertEquals("118.2", out.get("shapeFromDeg"));
+        assertEquals("132.5", out.get("shapeToDeg"));
+        assertEquals("-2.35", out.get("shapeExcessNm"));
+        var within = row(judgement, shapes(judgement, 2.0));
+        assertEquals("within", within.get("shape"));
+        assertEquals("", within.get("shapeFromDeg"));
+    }
+
+    private static ShapeReview shapes(Judgement judgement, double distance) {
+        var departure = new Departure(40, distance, 4.9, 0.0001, 125, 118.2, 132.5, -2.35, Zone.ELASTIC);
+        return new ShapeReview(
+                List.of(new ComparedShape(judgement.identity(), judgement.verdict(), departure, 1, null)),
+                List.of(),
+                Map.of(),
+                0);
+    }
+
     private static CSVRecord row(Judgement judgement) throws IOException {
+        return row(judgement, new ShapeReview(List.of(), List.of(), Map.of(), 0));
+    }
+
+    private static CSVRecord row(Judgement judgement, ShapeReview shapes) throws IOException {
         var text = new StringWriter();
-        try (var csv = new VerdictsCsv(text)) {
+        try (var csv = new VerdictsCsv(text, shapes)) {
             csv.add(judgement);
         }
         var rows = CSVFormat.RFC4180

@@ -3,10 +3,10 @@ package org.tautlog.cli.shift;
 import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.List;
 import org.tautlog.archive.Archive;
 import org.tautlog.cli.terminal.ReportFile;
@@ -27,16 +27,15 @@ final class ShiftReports implements Closeable {
     private final Path print;
     private final Path table;
     private final Path figures;
-    private final VerdictsCsv verdicts;
+    private final List<Judgement> judgements = new ArrayList<>();
 
-    private ShiftReports(ReportOptions options) throws IOException {
+    private ShiftReports(ReportOptions options) {
         this.options = options;
         var folder = options.folder();
         page = folder.resolve("shift.html");
         print = folder.resolve("shift.pdf");
         table = folder.resolve("verdicts.csv");
         figures = folder.resolve("shift.json");
-        verdicts = new VerdictsCsv(Files.newBufferedWriter(ReportFile.part(table)));
     }
 
     static ShiftReports in(ReportOptions options) throws IOException {
@@ -44,16 +43,17 @@ final class ShiftReports implements Closeable {
         return new ShiftReports(options);
     }
 
+    /** Keeps it for the table, whose last columns wait for the whole shift; the review holds it too. */
     void add(Judgement judgement) {
-        try {
-            verdicts.add(judgement);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        judgements.add(judgement);
     }
 
     void finish(ShiftReview review, Provenance provenance) throws IOException {
-        verdicts.close();
+        try (var verdicts = new VerdictsCsv(Files.newBufferedWriter(ReportFile.part(table)), review.shapes())) {
+            for (var judgement : judgements) {
+                verdicts.add(judgement);
+            }
+        }
         var evidence = new Evidence(table.getFileName().toString(), Archive.sha256(ReportFile.part(table)));
         try (var out = Files.newBufferedWriter(ReportFile.part(page))) {
             ShiftPage.write(review, provenance, evidence, out);
@@ -80,7 +80,6 @@ final class ShiftReports implements Closeable {
     /** Leaves no half file behind where the run failed. */
     @Override
     public void close() throws IOException {
-        verdicts.close();
         for (var file : files()) {
             Files.deleteIfExists(ReportFile.part(file));
         }

@@ -56,6 +56,7 @@ final class ShiftRun {
                 var reports = ShiftReports.in(options)) {
             var tightenings = ArchivedTightenings.of(query, inputs.filter(), err);
             var reviewer = new ShiftReviewer(tightenings.specification(), listed);
+            tightenings.past(inputs.filter(), reviewer::learn);
             var imported = tightenings.each((judgement, curve) -> {
                 reviewer.accept(judgement, curve);
                 reports.add(judgement);

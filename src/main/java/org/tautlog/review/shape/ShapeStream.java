@@ -10,10 +10,11 @@ import org.tautlog.review.stream.Stream;
  * @param stream the station and spindle
  * @param bolt the bolt position; empty where the export does not say
  * @param peers conforming curves that it could be learned from
+ * @param past how many of those are from before the shift, out of an archive
  * @param compared curves that were held against it
  * @param leaving how many of those left it
  */
-public record ShapeStream(Stream stream, String bolt, int peers, int compared, int leaving) {
+public record ShapeStream(Stream stream, String bolt, int peers, int past, int compared, int leaving) {
     static final Comparator<ShapeStream> ORDER = Comparator.comparing(ShapeStream::stream)
             .thenComparingInt(one -> one.bolt().length())
             .thenComparing(ShapeStream::bolt);
@@ -21,9 +22,9 @@ public record ShapeStream(Stream stream, String bolt, int peers, int compared, i
     public ShapeStream {
         Objects.requireNonNull(stream, "stream");
         Objects.requireNonNull(bolt, "bolt");
-        if (peers < 0 || leaving < 0 || leaving > compared) {
-            throw new IllegalArgumentException("peers is " + peers + ", leaving " + leaving + " of " + compared
-                    + "; counts are not negative, a part not more than the whole");
+        if (past < 0 || past > peers || leaving < 0 || leaving > compared) {
+            throw new IllegalArgumentException("peers is " + peers + ", past " + past + ", leaving " + leaving + " of "
+                    + compared + "; counts are not negative, a part not more than the whole");
         }
     }
 

@@ -23,12 +23,13 @@ public final class ShapeWatch {
     /** The envelope is learned anew each time so many more conforming curves have come. */
     private static final int LEARNED_EACH = 4;
 
-    private static final Comparator<Kept> BY_TIME = Comparator.comparing(kept -> {
-        var time = kept.tightening.time();
-        return time == null ? Instant.MAX : time.toInstant();
-    });
+    private static final Comparator<Kept> BY_TIME = Comparator.comparing((Kept kept) -> !kept.past)
+            .thenComparing(kept -> {
+                var time = kept.tightening.time();
+                return time == null ? Instant.MAX : time.toInstant();
+            });
 
-    private record Kept(TraceIdentity tightening, Verdict verdict, Shape shape) {}
+    private record Kept(TraceIdentity tightening, Verdict verdict, Shape shape, boolean past) {}
 
     private record Place(Stream stream, String bolt) {
         static Place of(TraceIdentity identity) {
@@ -63,11 +64,25 @@ public final class ShapeWatch {
             return;
         }
         var shape = Shape.of(curve, judgement.signature(), method);
-        shape.found().ifPresent(own -> kept.add(new Kept(identity, judgement.verdict(), own)));
+        shape.found().ifPresent(own -> kept.add(new Kept(identity, judgement.verdict(), own, false)));
         shape.whyMissing().ifPresent(why -> {
             without.put(identity, why);
             withoutShape++;
         });
+    }
+
+    /**
+     * Takes a conforming tightening from before the shift: it is learned from and not compared.
+     *
+     * @param judgement the verdict on it; only conforming first attempts are learned from
+     * @param curve its samples, not kept
+     */
+    public void learn(Judgement judgement, Curve curve) {
+        if (judgement.verdict() == Verdict.CONFORMING && judgement.identity().attempt() == 1) {
+            Shape.of(curve, judgement.signature(), method)
+                    .found()
+                    .ifPresent(own -> kept.add(new Kept(judgement.identity(), judgement.verdict(), own, true)));
+        }
     }
 
     /** {@return what the curves taken so far say beside each other} */
@@ -79,13 +94,18 @@ public final class ShapeWatch {
         var notCompared = new HashMap<>(without);
         for (var one : inTime) {
             var learner = learners.computeIfAbsent(Place.of(one.tightening), place -> new Learner());
+            if (one.past) {
+                learner.past++;
+                learner.learn(one.shape);
+                continue;
+            }
             var comparison = learner.compare(one);
             comparison.found().ifPresent(found -> compared.add(ComparedShape.of(one.tightening, one.verdict, found)));
             comparison.whyMissing().ifPresent(why -> notCompared.put(one.tightening, why));
         }
         var streams = new ArrayList<ShapeStream>();
-        learners.forEach((place, learner) -> streams.add(
-                new ShapeStream(place.stream, place.bolt, learner.seen, learner.compared, learner.leaving)));
+        learners.forEach((place, learner) -> streams.add(new ShapeStream(
+                place.stream, place.bolt, learner.seen, learner.past, learner.compared, learner.leaving)));
         streams.sort(ShapeStream.ORDER);
         return new ShapeReview(adjusted(compared), streams, notCompared, withoutShape);
     }
@@ -108,6 +128,7 @@ public final class ShapeWatch {
         private final List<Shape> peers = new ArrayList<>();
         private Answer<Envelope> envelope = Envelope.of(peers);
         private int seen;
+        private int past;
         private int compared;
         private int leaving;
 

@@ -95,6 +95,21 @@ class ShapeWatchTest {
     }
 
     @Test
+    void what_an_archive_kept_is_learned_from_so_that_the_first_curve_is_compared() {
+        var made = good(40);
+        var watch = new ShapeWatch(GoodCurves.METHOD);
+        made.subList(0, 32).forEach(one -> watch.learn(one.judgement(), one.curve()));
+        watch.learn(made(99, 1, Verdict.REVIEW, early()).judgement(), early());
+        made.subList(32, 40).forEach(one -> watch.accept(one.judgement(), one.curve()));
+        var review = watch.review();
+        assertEquals(8, review.compared().size());
+        assertEquals(32, review.compared().get(0).departure().peers());
+        var stream = review.streams().get(0);
+        assertEquals(32, stream.past());
+        assertEquals(40, stream.peers());
+    }
+
+    @Test
     void after_a_lasting_change_the_envelope_follows_the_new_parts() {
         var made = good(60);
         for (int i = 60; i < 140; i++) {
