@@ -10,11 +10,20 @@ final class CauseJson {
 
     static void write(JsonFields json, Diagnosis one) throws IOException {
         json.text("pattern", Word.of(one.pattern()));
+        json.text("against", Word.of(one.against()));
         json.text("what", one.what());
         json.text("named", one.named().map(named -> Word.of(named.cause())).orElse(null));
         json.text("verdict", CauseWords.verdict(one));
         json.text("check", CauseWords.check(one));
+        json.list("separations", one.separations(), separation -> {
+            json.text("one", Word.of(separation.one()));
+            json.text("other", Word.of(separation.other()));
+            json.text("check", separation.check().act());
+            json.text("ifOne", separation.check().seen(separation.one()));
+            json.text("ifOther", separation.check().seen(separation.other()));
+        });
         json.text("whyNot", one.whyNot());
+        json.texts("pair", one.pair().stream().map(Word::of));
         json.number("other", one.other());
         json.number("chance", one.chance());
         json.list("ranked", one.ranked(), ranked -> ranked(json, ranked));

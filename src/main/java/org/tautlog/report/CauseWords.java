@@ -6,10 +6,13 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tautlog.review.ShiftReview;
+import org.tautlog.review.cause.Against;
+import org.tautlog.review.cause.Cause;
 import org.tautlog.review.cause.Clue;
 import org.tautlog.review.cause.Diagnosis;
 import org.tautlog.review.cause.Pattern;
 import org.tautlog.review.cause.RankedCause;
+import org.tautlog.review.cause.Separation;
 
 /** Why something differs, in sentences made of the review's own numbers. */
 public final class CauseWords {
@@ -21,9 +24,9 @@ public final class CauseWords {
     private CauseWords() {}
 
     /** The diagnosis of a spindle, lot or tightening. */
-    static Optional<Diagnosis> about(ShiftReview review, Pattern pattern, String what) {
+    static Optional<Diagnosis> about(ShiftReview review, Against against, String what) {
         return review.diagnoses().stream()
-                .filter(one -> one.pattern() == pattern && one.what().equals(what))
+                .filter(one -> one.against() == against && one.what().equals(what))
                 .findFirst();
     }
 
@@ -44,19 +47,36 @@ public final class CauseWords {
             return "cannot tell: scatter of good parts alone may do it, " + percent(one.chance());
         }
         if (one.unlikeAll()) {
-            return "cannot tell: two causes at once or something else, " + percent(one.other());
+            return "cannot tell: two causes at once, such as "
+                    + both(one.pair()).replace(" at once", "") + ", or something else, " + percent(one.other());
         }
-        return "cannot tell: "
-                + one.left().stream()
-                        .map(left -> left.cause().title() + ", " + percent(left.likelihood()))
+        return (one.pattern() == Pattern.ONE_TIGHTENING ? "cannot tell from one tightening: " : "cannot tell: ")
+                + Stream.concat(
+                                one.left().stream()
+                                        .map(left -> left.cause().title() + ", " + percent(left.likelihood())),
+                                Stream.of(one)
+                                        .filter(Diagnosis::otherLeft)
+                                        .map(also ->
+                                                both(also.pair()) + " or something else, " + percent(also.other())))
                         .collect(Collectors.joining("; or "));
     }
 
-    /** What to check on the floor: of each cause that remains, likeliest first. */
-    static String check(Diagnosis one) {
-        if (one.ranked().stream().allMatch(cause -> cause.likelihood() <= one.chance())
-                && !one.ranked().isEmpty()) {
+    private static String both(List<Cause> pair) {
+        return pair.stream().map(Cause::title).collect(Collectors.joining(" and ")) + " at once";
+    }
+
+    /**
+     * {@return what to do on the floor next: the check of the cause named, those that tell the causes left apart, or those of
+     * the likeliest}
+     *
+     * @param one what came out
+     */
+    public static String check(Diagnosis one) {
+        if (!one.ranked().isEmpty() && one.ranked().get(0).likelihood() <= one.chance()) {
             return "Nothing on the floor yet; look again when more of it is tightened.";
+        }
+        if (!one.separations().isEmpty()) {
+            return one.separations().stream().map(Separation::sentence).collect(Collectors.joining(" "));
         }
         var left = one.named().map(List::of).orElseGet(one::left);
         return left.isEmpty()
@@ -73,7 +93,9 @@ public final class CauseWords {
                         cause.likelihood() >= WORTH_A_ROW || one.ranked().indexOf(cause) < LEAST_ROWS)
                 .toList();
         return Map.of(
-                "what", ShiftAnswers.capital(one.what()),
+                "what",
+                        ShiftAnswers.capital(one.what()) + ", against "
+                                + one.against().title(),
                 "verdict", ShiftAnswers.capital(verdict(one)),
                 "check", check(one),
                 "rest", one.ranked().isEmpty() ? "" : rest(one),

@@ -61,7 +61,7 @@ final class Figures {
         return switch (feature) {
             case FINAL_TORQUE -> 1;
             case TORQUE_RATE -> 4;
-            case TURN, ONSET_TORQUE, ONSET_ANGLE, CLAMP_LOAD -> 1;
+            case TURN, ONSET_TORQUE, ONSET_ANGLE, CLAMP_LOAD, SPRING_BACK -> 1;
         };
     }
 

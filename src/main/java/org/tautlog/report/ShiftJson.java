@@ -41,7 +41,8 @@ import org.tautlog.review.VerdictCounts;
  * ownShifts[]   station, spindle, feature, holds, adjustedP, size, sizeLow, sizeHigh, first, firstTime, earliest, latest,
  *               onChart
  * cases[]       station, spindle, features []
- * causes[]      pattern, what, named (a cause or null), verdict, check, whyNot, other and chance (likelihoods), ranked [cause,
+ * causes[]      pattern, against, what, named (a cause or null), verdict, check, separations [one, other, check, ifOne,
+ *               ifOther], whyNot, pair (the likeliest two at once), other and chance (likelihoods), ranked [cause,
  *               likelihood, size, unit, clues [cue, unit, seen, foretold, spreads, agrees]]; likeliest first
  * unusual[]     serial, bolt, station, spindle, distance, limit, mostBy
  * shapes        {compared (conforming curves), withoutShape, streams [station, spindle, bolt, peers, past, learning, compared,

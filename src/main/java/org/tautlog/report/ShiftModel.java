@@ -175,7 +175,7 @@ final class ShiftModel {
     private static boolean drawn(StreamChart chart, ShiftReview review) {
         return switch (chart.feature()) {
             case FINAL_TORQUE, TORQUE_RATE, TURN -> true;
-            case ONSET_TORQUE, ONSET_ANGLE, CLAMP_LOAD ->
+            case ONSET_TORQUE, ONSET_ANGLE, CLAMP_LOAD, SPRING_BACK ->
                 review.peers().moved(chart.stream(), chart.feature())
                         || chart.lastingShifts().size() > 1;
         };

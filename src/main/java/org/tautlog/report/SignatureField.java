@@ -29,7 +29,9 @@ enum SignatureField {
     YIELD_ONSET_BY_OFFSET("yieldOnsetByOffsetDeg", Digits.ANGLE),
     YIELD_ONSET_BY_KNEE("yieldOnsetByKneeDeg", Digits.ANGLE),
     KNEE_GAIN("kneeGain", Digits.ANGLE),
-    KNEE_RATIO("kneeRatio", Digits.RATIO);
+    KNEE_RATIO("kneeRatio", Digits.RATIO),
+    RUNDOWN("rundownDeg", Digits.ANGLE),
+    SPRING_BACK("springBackDeg", Digits.ANGLE);
 
     /** Decimals written: finer than any uncertainty, coarse enough to read. */
     private static final class Digits {
@@ -95,6 +97,8 @@ enum SignatureField {
             case YIELD_ONSET_BY_KNEE -> signature.criteria().kneeDeg();
             case KNEE_GAIN -> signature.criteria().kneeGain();
             case KNEE_RATIO -> signature.criteria().kneeRatio();
+            case RUNDOWN -> signature.marks().rundownDeg();
+            case SPRING_BACK -> signature.marks().springBackDeg();
         };
     }
 }

@@ -13,6 +13,7 @@ import org.tautlog.report.chart.ClampLoadChart;
 import org.tautlog.report.chart.DifferenceChart;
 import org.tautlog.review.EngineClampLoad;
 import org.tautlog.review.ShiftReview;
+import org.tautlog.review.cause.Against;
 import org.tautlog.review.cause.Pattern;
 import org.tautlog.review.stream.ChartedFeature;
 import org.tautlog.review.stream.LotEffect;
@@ -52,6 +53,14 @@ final class StreamsModel {
                 "features",
                 Arrays.stream(ChartedFeature.values())
                         .map(feature -> ShiftAnswers.capital(feature.title()))
+                        .toList());
+        model.put(
+                "offsets",
+                review.diagnoses().stream()
+                        .filter(one -> one.pattern() != Pattern.ONE_LOT && one.pattern() != Pattern.ONE_TIGHTENING)
+                        .filter(one -> one.pattern() != Pattern.ONE_SPINDLE || one.against() != Against.BEFORE)
+                        .limit(MOST_CASES)
+                        .map(CauseWords::model)
                         .toList());
         var heat = heat(peers);
         model.put("heat", heat.stream().limit(MOST_ROWS).toList());
@@ -129,8 +138,7 @@ final class StreamsModel {
             models.add(Map.of(
                     "stream", one.stream().words(),
                     "sentence", StreamWords.moved(one, ShiftClock.of(review)),
-                    "diagnosis",
-                            diagnoses(review, Pattern.ONE_SPINDLE, one.stream().words()),
+                    "diagnosis", diagnoses(review, one.stream().words()),
                     "charts", charts(one, models.size())));
         }
         return models;
@@ -244,8 +252,8 @@ final class StreamsModel {
                 .toList();
     }
 
-    private static List<Map<String, Object>> diagnoses(ShiftReview review, Pattern pattern, String what) {
-        return CauseWords.about(review, pattern, what).stream()
+    private static List<Map<String, Object>> diagnoses(ShiftReview review, String what) {
+        return CauseWords.about(review, Against.BEFORE, what).stream()
                 .map(CauseWords::model)
                 .toList();
     }
@@ -261,7 +269,10 @@ final class StreamsModel {
                 "limit", Figures.of(unusual.limit(), 1),
                 "most", unusual.most().title(),
                 "cause",
-                        CauseWords.about(review, Pattern.ONE_TIGHTENING, identity.serial() + " bolt " + identity.bolt())
+                        CauseWords.about(
+                                        review,
+                                        Against.OTHER_TIGHTENINGS,
+                                        identity.serial() + " bolt " + identity.bolt())
                                 .map(CauseWords::verdict)
                                 .orElse(""));
     }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,14 +15,26 @@ import org.apache.commons.csv.CSVRecord;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Verdict;
 import org.tautlog.review.stream.ChartedFeature;
+import org.tautlog.review.stream.Cue;
+import org.tautlog.review.stream.CueReading;
 import org.tautlog.review.stream.PastShift;
 import org.tautlog.review.stream.SetAside;
 import org.tautlog.review.stream.Stream;
+import org.tautlog.trace.TraceIdentity;
 
 /** Reads back the table that {@link VerdictsCsv} wrote of an earlier shift, as far as a later one is compared with it. */
 public final class VerdictsReader {
-    private static final List<String> NEEDED =
-            List.of("verdict", "station", "spindle", "attempt", "time", "findings", "finalTorqueNm");
+    private static final List<String> NEEDED = List.of(
+            "verdict",
+            "serial",
+            "bolt",
+            "station",
+            "spindle",
+            "attempt",
+            "time",
+            "boltLot",
+            "findings",
+            "finalTorqueNm");
 
     private VerdictsReader() {}
 
@@ -78,7 +91,46 @@ public final class VerdictsReader {
                     .count();
             shares.add(new PastShift.Share(entry.getKey(), conforming, rows.size()));
         }
-        return new PastShift(levels, shares);
+        return new PastShift(levels, shares, cues(records));
+    }
+
+    /** In the table's order; levels are told from all of them together. */
+    private static List<CueReading> cues(List<CSVRecord> records) {
+        var readings = new ArrayList<CueReading>();
+        for (var row : records) {
+            int attempt = Integer.parseInt(row.get("attempt"));
+            if (attempt == 1 && !bearsFault(row)) {
+                var cues = new EnumMap<Cue, Double>(Cue.class);
+                for (var cue : Cue.values()) {
+                    number(row, cue).ifPresent(value -> cues.put(cue, value));
+                }
+                var identity = new TraceIdentity(
+                        plain(row.get("serial")),
+                        plain(row.get("station")),
+                        plain(row.get("spindle")),
+                        plain(row.get("bolt")),
+                        attempt,
+                        null,
+                        plain(row.get("boltLot")));
+                readings.add(new CueReading(identity, cues));
+            }
+        }
+        return readings;
+    }
+
+    private static OptionalDouble number(CSVRecord row, Cue cue) {
+        return switch (cue) {
+            case PREVAILING_TORQUE -> number(row, "prevailingTorqueNm");
+            case RUNDOWN -> number(row, "rundownDeg");
+            case SNUG_TORQUE -> number(row, "snugTorqueNm");
+            case TORQUE_RATE -> number(row, ChartedFeature.TORQUE_RATE);
+            case TURN -> number(row, ChartedFeature.TURN);
+            case FINAL_TORQUE -> number(row, ChartedFeature.FINAL_TORQUE);
+            case END_GRADIENT -> number(row, "finalGradientRatio");
+            case SPRING_BACK -> number(row, ChartedFeature.SPRING_BACK);
+            case ONSET_TORQUE -> number(row, ChartedFeature.ONSET_TORQUE);
+            case ONSET_ANGLE -> number(row, ChartedFeature.ONSET_ANGLE);
+        };
     }
 
     private static OptionalDouble number(CSVRecord row, ChartedFeature feature) {
@@ -88,6 +140,7 @@ public final class VerdictsReader {
             case TURN -> number(row, "turnDeg");
             case ONSET_TORQUE -> number(row, "yieldOnsetTorqueNm");
             case CLAMP_LOAD -> number(row, "clampLoadKN");
+            case SPRING_BACK -> number(row, "springBackDeg");
             case ONSET_ANGLE -> {
                 var onset = number(row, "yieldOnsetAngleDeg");
                 var origin = number(row, "elasticOriginDeg");

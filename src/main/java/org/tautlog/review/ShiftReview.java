@@ -1,11 +1,13 @@
 package org.tautlog.review;
 
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.judge.Verdict;
+import org.tautlog.review.cause.Diagnoses;
 import org.tautlog.review.cause.Diagnosis;
 import org.tautlog.review.shape.ShapeReview;
 import org.tautlog.review.stream.Change;
@@ -81,6 +83,8 @@ public record ShiftReview(
      * @param previous the earlier shift
      */
     public ShiftReview since(PastShift previous) {
+        var all = new ArrayList<>(diagnoses);
+        all.addAll(Diagnoses.since(previous, asPast(), specification));
         return new ShiftReview(
                 specification,
                 imported,
@@ -97,7 +101,7 @@ public record ShiftReview(
                 listed,
                 peers,
                 shapes,
-                diagnoses,
+                all,
                 clampLoads,
                 ShiftComparison.of(previous, asPast()));
     }
@@ -105,7 +109,7 @@ public record ShiftReview(
     /** {@return this shift as far as a later one is compared with it} */
     public PastShift asPast() {
         return PastShift.of(
-                peers.charts(),
+                peers,
                 streams.stream()
                         .map(summary -> new PastShift.Share(
                                 summary.stream(),

@@ -103,7 +103,7 @@ public final class ShiftReviewer {
                 listed(shapesSeen),
                 streams,
                 shapesSeen,
-                Diagnoses.of(judgements, specification, streams),
+                Diagnoses.of(specification, streams),
                 EngineClampLoad.of(judgements).stream()
                         .sorted(Comparator.comparingDouble(EngineClampLoad::lowestKN))
                         .toList(),

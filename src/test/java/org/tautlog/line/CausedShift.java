@@ -6,8 +6,8 @@ import java.util.List;
 import org.tautlog.joint.Friction;
 
 /**
- * A shift of the simulated line without any fault, in which one cause of a size of the caller's choice sets in: on one
- * spindle from the middle on, or with the second bolt lot on all of them. It is made by the line's own bolts and tools.
+ * A shift of the simulated line without any fault, in which one cause of a size of the caller's choice sets in. It is made by
+ * the line's own bolts and tools.
  */
 public final class CausedShift {
     /** What sets in. */
@@ -20,7 +20,23 @@ public final class CausedShift {
         ANGLE_SCALE,
         WIND_UP,
         SNUG_TORQUE,
-        TURN
+        TURN,
+        /** Friction by the size, strength down by two thirds of it. */
+        FRICTION_AND_STRENGTH
+    }
+
+    /** Where it shows. */
+    public enum Shows {
+        ONE_SPINDLE,
+        ONE_LOT,
+        /** All spindles of the station, from the middle on. */
+        ONE_STATION,
+        /** All spindles, all shift long. */
+        WHOLE_SHIFT,
+        /** One spindle, all shift long. */
+        SPINDLE_ALL_SHIFT,
+        /** One tightening of the spindle. */
+        ONE_TIGHTENING
     }
 
     private static final OffsetDateTime START = OffsetDateTime.parse("2026-03-17T06:00:00+01:00");
@@ -40,6 +56,13 @@ public final class CausedShift {
         return spindle(seed).station() + '/' + spindle(seed).name();
     }
 
+    /** Name of the tightening that is touched where the cause shows in one alone. */
+    public static String touchedTightening(long seed) {
+        var touched = spindle(seed);
+        int bolt = touched.station().equals(Station.S40.name()) ? 0 : Station.SPINDLES;
+        return FenwaterEngine.serial(ENGINES / 2 + 3) + " bolt " + (bolt + Integer.parseInt(touched.name()));
+    }
+
     /** First and last engine of the bolt lot that is touched where the cause follows a lot: the second of three. */
     private static boolean inLot(int engine) {
         return BoltLot.ofEngine(engine, 1).mark().equals("A18");
@@ -50,9 +73,9 @@ public final class CausedShift {
      *
      * @param kind what sets in
      * @param size its size, a share of one, N·m or deg
-     * @param withLot whether it follows the second lot; else one spindle from the middle on
+     * @param shows where it shows
      */
-    public static List<SimulatedTightening> tightenings(Kind kind, double size, boolean withLot, long seed) {
+    public static List<SimulatedTightening> tightenings(Kind kind, double size, Shows shows, long seed) {
         var done = new ArrayList<SimulatedTightening>();
         var touched = spindle(seed);
         for (int engine = 1; engine <= ENGINES; engine++) {
@@ -60,7 +83,15 @@ public final class CausedShift {
                 var spindles = station.spindles(seed);
                 for (int i = 0; i < Station.SPINDLES; i++) {
                     var own = spindles.get(i);
-                    boolean there = withLot ? inLot(engine) : own.equals(touched) && engine > ENGINES / 2;
+                    boolean late = engine > ENGINES / 2;
+                    boolean there = switch (shows) {
+                        case ONE_SPINDLE -> own.equals(touched) && late;
+                        case ONE_LOT -> inLot(engine);
+                        case ONE_STATION -> own.station().equals(touched.station()) && late;
+                        case WHOLE_SHIFT -> true;
+                        case SPINDLE_ALL_SHIFT -> own.equals(touched);
+                        case ONE_TIGHTENING -> own.equals(touched) && engine == ENGINES / 2 + 3;
+                    };
                     if (there || kind == Kind.NOTHING) {
                         var start = START.plusMinutes((long) engine * MINUTES).plusSeconds(9L * i);
                         done.add(one(kind, size, own, engine, station.bolt(i), start, seed));
@@ -81,6 +112,12 @@ public final class CausedShift {
                 var usual = setup.joint().friction();
                 setup = setup.withJoint(setup.joint()
                         .withFriction(new Friction(usual.threadMu() * (1 + size), usual.underHeadMu() * (1 + size))));
+            }
+            case FRICTION_AND_STRENGTH -> {
+                var usual = setup.joint().friction();
+                var slick = setup.joint()
+                        .withFriction(new Friction(usual.threadMu() * (1 + size), usual.underHeadMu() * (1 + size)));
+                setup = setup.withJoint(MadeJoint.stronger(slick, 1 - 2 * size / 3));
             }
             case STRENGTH -> setup = setup.withJoint(MadeJoint.stronger(setup.joint(), 1 + size));
             case STIFFNESS -> setup = setup.withJoint(MadeJoint.stiffer(setup.joint(), size));

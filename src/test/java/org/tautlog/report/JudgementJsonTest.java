@@ -60,6 +60,8 @@ class JudgementJsonTest {
                         "yieldOnsetByKneeDeg",
                         "kneeGain",
                         "kneeRatio",
+                        "rundownDeg",
+                        "springBackDeg",
                         "endState"),
                 keys(json.get("signature")));
         assertEquals(

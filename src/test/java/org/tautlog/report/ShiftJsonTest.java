@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.tautlog.review.MadeShift;
 import org.tautlog.review.ShiftReview;
+import org.tautlog.review.stream.ChartedFeature;
 
 /** What the page says to people, the figures beside it say to programs. */
 class ShiftJsonTest {
@@ -130,7 +131,7 @@ class ShiftJsonTest {
 
     @Test
     void a_stream_has_its_limits_or_the_reason_why_not() {
-        assertEquals(48, json.path("streams").size());
+        assertEquals(8 * ChartedFeature.values().length, json.path("streams").size());
         items("streams").forEach(stream -> {
             assertFalse(stream.path("basis").asText().isEmpty(), stream.toString());
             if (!stream.path("centre").isNull()) {

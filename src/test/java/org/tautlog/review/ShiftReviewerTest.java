@@ -77,7 +77,8 @@ class ShiftReviewerTest {
         assertTrue(
                 review.charts().stream()
                         .allMatch(chart -> chart.values().size() + chart.aside().size() == 60
-                                || chart.feature() == ChartedFeature.CLAMP_LOAD),
+                                || chart.feature() == ChartedFeature.CLAMP_LOAD
+                                || chart.feature() == ChartedFeature.SPRING_BACK),
                 "points");
     }
 

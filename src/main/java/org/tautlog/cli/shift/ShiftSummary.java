@@ -41,7 +41,13 @@ final class ShiftSummary {
                                 .orElse("")));
         review.diagnoses().stream()
                 .filter(one -> one.pattern() != Pattern.ONE_TIGHTENING)
-                .forEach(one -> out.println("cause " + Terminal.harmless(one.what()) + ": " + CauseWords.verdict(one)));
+                .forEach(one -> {
+                    out.println("cause " + Terminal.harmless(one.what()) + " against "
+                            + one.against().title() + ": " + CauseWords.verdict(one));
+                    one.separations().stream()
+                            .limit(1)
+                            .forEach(separation -> out.println("  next: " + separation.sentence()));
+                });
         result.written().print(out);
     }
 }

@@ -71,7 +71,7 @@ public final class ControlChart {
         return switch (feature) {
             case ONSET_ANGLE -> "onset angle, deg";
             case CLAMP_LOAD -> "clamp load, kN";
-            case FINAL_TORQUE, TORQUE_RATE, TURN, ONSET_TORQUE -> feature.title() + ", " + feature.unit();
+            case FINAL_TORQUE, TORQUE_RATE, TURN, ONSET_TORQUE, SPRING_BACK -> feature.title() + ", " + feature.unit();
         };
     }
 

@@ -4,8 +4,9 @@ package org.tautlog.review.cause;
  * What can make a curve differ, with the size that it usually has and the streams in which it usually shows.
  *
  * <p>Sizes are one standard deviation of what the trade meets when the cause is there; shares of patterns say of a hundred
- * such troubles how many show on one spindle, with one lot, in one tightening. Common practice, no source: a tool's sensors
- * stay with their spindle, coating and strength come with the lot. The standards that the checks name are cited from memory.
+ * such troubles how many show on one spindle, on all alike, with one lot, in one tightening. Common practice, no source: a
+ * tool's sensors stay with their spindle, coating and strength come with the lot, a programme is sent to all spindles. The
+ * standards that the checks name are cited from memory.
  */
 public enum Cause {
     /** Friction of thread and head, by lubricant or coating. */
@@ -13,9 +14,10 @@ public enum Cause {
             "friction or lubricant",
             "%",
             0.08,
-            20,
-            45,
-            35,
+            15,
+            15,
+            40,
+            30,
             "Take bolts of this lot and of the lot before from the line and compare their friction coefficient on the test"
                     + " bench (ISO 16047); look at lubricant, washing and under-head face at this place."),
     /** Yield strength of the bolts. */
@@ -24,8 +26,9 @@ public enum Cause {
             "%",
             0.04,
             5,
-            55,
-            40,
+            10,
+            50,
+            35,
             "Have bolts of this lot tested for hardness and in tension (ISO 898-1), and compare marking and certificate with"
                     + " the lot before."),
     /** How stiff bolt and layers are together: a part of another make, a layer missing or added, a soft layer. */
@@ -33,16 +36,18 @@ public enum Cause {
             "joint stiffness or a layer",
             "%",
             0.05,
-            30,
-            20,
-            50,
+            25,
+            15,
+            12,
+            48,
             "Open one joint that differs: look for a missing, doubled or soft layer, and measure grip and washers."),
     /** Scale of the torque transducer. */
     TORQUE_SCALE(
             "torque transducer scale",
             "%",
             0.04,
-            85,
+            82,
+            3,
             3,
             12,
             "Check this spindle against a reference torque transducer in line (ISO 5393) before the next engine; every torque"
@@ -52,7 +57,8 @@ public enum Cause {
             "angle encoder scale",
             "%",
             0.03,
-            85,
+            82,
+            3,
             3,
             12,
             "Turn this spindle through a marked full turn and compare it with the counted angle; check encoder and gear ratio"
@@ -62,9 +68,10 @@ public enum Cause {
             "drive wind-up",
             "%",
             0.25,
-            85,
+            84,
             2,
-            13,
+            2,
+            12,
             "Look at socket, extension and coupling of this spindle for wear or an exchanged part, and compare its spring-back"
                     + " with the spindle beside it."),
     /** Torque at which the snug stage ends. */
@@ -72,7 +79,8 @@ public enum Cause {
             "snug stage",
             "N·m",
             0.5,
-            85,
+            65,
+            20,
             3,
             12,
             "Compare programmed snug torque, speed and switch-over of this spindle's snug stage with the spindle beside it."),
@@ -81,24 +89,29 @@ public enum Cause {
             "turn made by the tool",
             "deg",
             4,
-            80,
+            60,
+            20,
             3,
             17,
             "Compare programmed turn, stopping speed and brake of this spindle with the spindle beside it.");
+
+    private static final int EVEN_PERCENT = 33;
 
     private final String title;
     private final String unit;
     private final double usualSize;
     private final int onSpindle;
+    private final int onAll;
     private final int withLot;
     private final int inOne;
     private final String check;
 
-    Cause(String title, String unit, double usualSize, int onSpindle, int withLot, int inOne, String check) {
+    Cause(String title, String unit, double usualSize, int onSpindle, int onAll, int withLot, int inOne, String check) {
         this.title = title;
         this.unit = unit;
         this.usualSize = usualSize;
         this.onSpindle = onSpindle;
+        this.onAll = onAll;
         this.withLot = withLot;
         this.inOne = inOne;
         this.check = check;
@@ -127,10 +140,21 @@ public enum Cause {
     public double shareIn(Pattern pattern) {
         int percent = switch (pattern) {
             case ONE_SPINDLE -> onSpindle;
+            case ALL_SPINDLES -> onAll;
+            case ONLY_SPINDLE -> EVEN_PERCENT;
             case ONE_LOT -> withLot;
             case ONE_TIGHTENING -> inOne;
         };
         return percent / 100.0;
+    }
+
+    /** {@return whether it comes with bolts or joint; else it is of the tool} */
+    public boolean comesWithParts() {
+        return comesWithBolts() || this == JOINT_STIFFNESS;
+    }
+
+    boolean comesWithBolts() {
+        return this == FRICTION || this == BOLT_STRENGTH;
     }
 
     /** {@return what to check on the floor, in sentences} */

@@ -1,6 +1,7 @@
 package org.tautlog.review.cause;
 
 import java.util.Objects;
+import org.tautlog.review.stream.Cue;
 
 /**
  * One cue held against one cause.

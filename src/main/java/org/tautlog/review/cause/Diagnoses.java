@@ -4,14 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.tautlog.joint.window.JointSpecification;
-import org.tautlog.judge.Judgement;
+import org.tautlog.review.stream.Cue;
 import org.tautlog.review.stream.LotEffect;
+import org.tautlog.review.stream.PastShift;
 import org.tautlog.review.stream.SpindleCase;
 import org.tautlog.review.stream.StreamReview;
 import org.tautlog.review.stream.Unusual;
 
-/** Looks for the cause of all in a shift that holds as different: spindles that moved, bolt lots, tightenings that stand out. */
+/**
+ * Looks for the cause of all in a shift that differs for certain: spindles and stations that moved or are off all shift long,
+ * bolt lots, tightenings that stand out.
+ */
 public final class Diagnoses {
     private static final String NO_JOINT =
             "the specification states no bolt and layers, so nobody knows what each cause would move";
@@ -28,27 +33,61 @@ public final class Diagnoses {
     /**
      * Diagnoses a shift.
      *
-     * @param judgements all judgements of the shift
      * @param specification the specification that judged
      * @param peers what its streams say side by side
-     * @return spindles first, then lots, then single tightenings, each in the order of the review
+     * @return spindles that moved first, then stations, spindles and the whole shift off all shift long, then lots and single
+     *     tightenings, each in the order of the review
      */
-    public static List<Diagnosis> of(List<Judgement> judgements, JointSpecification specification, StreamReview peers) {
+    public static List<Diagnosis> of(JointSpecification specification, StreamReview peers) {
+        var readings = Readings.of(peers.cues());
+        var diagnoses = new Diagnoses(Sensitivities.of(specification, readings.rundownDeg()), readings);
         var lots = peers.lots().stream()
                 .filter(LotEffect::holds)
                 .map(LotEffect::lot)
                 .distinct()
                 .toList();
-        if (peers.cases().isEmpty() && lots.isEmpty() && peers.unusual().isEmpty()) {
-            return List.of();
-        }
-        var readings = Readings.of(judgements);
-        var diagnoses = new Diagnoses(Sensitivities.of(specification, readings.rundownDeg()), readings);
         var found = new ArrayList<Diagnosis>();
         peers.cases().forEach(one -> found.add(diagnoses.spindle(one)));
+        StationSteps.of(peers, readings)
+                .forEach(step -> found.add(diagnoses.ranked(
+                        step.pattern(),
+                        Against.BEFORE,
+                        Ordinary.goodParts(),
+                        "station " + step.station(),
+                        step.without(),
+                        step.with())));
+        found.addAll(diagnoses.offsets(specification, peers));
         found.addAll(diagnoses.lots(lots));
         peers.unusual().forEach(one -> found.add(diagnoses.tightening(one)));
         return List.copyOf(found);
+    }
+
+    /**
+     * Diagnoses what is off since an earlier shift.
+     *
+     * @param before the earlier shift
+     * @param now the later one
+     * @param specification the specification that judged
+     * @return stations and spindles that are off for certain; empty where the specification states no bolt and layers
+     */
+    public static List<Diagnosis> since(PastShift before, PastShift now, JointSpecification specification) {
+        var past = Readings.of(before.cues());
+        var readings = Readings.of(now.cues());
+        return Sensitivities.of(specification, readings.rundownDeg())
+                .map(known -> Offsets.diagnosed(Offsets.since(past, readings), known))
+                .orElse(List.of());
+    }
+
+    private List<Diagnosis> offsets(JointSpecification specification, StreamReview peers) {
+        if (sensitivities.isEmpty()) {
+            return List.of();
+        }
+        var stepped = peers.cases().stream().map(SpindleCase::stream).collect(Collectors.toSet());
+        var offsets = new ArrayList<>(Offsets.ofSpindles(readings, stepped));
+        specification
+                .statedJoint()
+                .ifPresent(stated -> offsets.addAll(Offsets.ofShift(readings, specification, stated)));
+        return Offsets.diagnosed(offsets, sensitivities.get());
     }
 
     private Diagnosis spindle(SpindleCase one) {
@@ -59,7 +98,13 @@ public final class Diagnoses {
             boolean since = !with.isEmpty() || reading.tightening().equals(first);
             (since ? with : without).add(reading.cues());
         }
-        return ranked(Pattern.ONE_SPINDLE, one.stream().words(), without, with);
+        return ranked(
+                Pattern.ONE_SPINDLE,
+                Against.BEFORE,
+                Ordinary.none(),
+                one.stream().words(),
+                without,
+                with);
     }
 
     /** Surest first; a lot that is told apart is no peer of the next. */
@@ -69,8 +114,13 @@ public final class Diagnoses {
             var told = lots.subList(0, i + 1);
             var without = readings.engines(other -> !told.contains(other));
             if (!without.isEmpty()) {
-                found.add(
-                        ranked(Pattern.ONE_LOT, "lot " + lots.get(i), without, readings.engines(lots.get(i)::equals)));
+                found.add(ranked(
+                        Pattern.ONE_LOT,
+                        Against.OTHER_LOTS,
+                        Ordinary.goodLots(),
+                        "lot " + lots.get(i),
+                        without,
+                        readings.engines(lots.get(i)::equals)));
             }
         }
         return found;
@@ -80,17 +130,24 @@ public final class Diagnoses {
         var identity = one.tightening();
         return ranked(
                 Pattern.ONE_TIGHTENING,
+                Against.OTHER_TIGHTENINGS,
+                Ordinary.stray(),
                 identity.serial() + " bolt " + identity.bolt(),
                 readings.peersOf(identity),
                 readings.own(identity));
     }
 
     private Diagnosis ranked(
-            Pattern pattern, String what, List<Map<Cue, Double>> without, List<Map<Cue, Double>> with) {
+            Pattern pattern,
+            Against against,
+            Ordinary ordinary,
+            String what,
+            List<Map<Cue, Double>> without,
+            List<Map<Cue, Double>> with) {
         return sensitivities
                 .map(known -> Moved.of(without, with)
-                        .map(moved -> Ranking.of(moved, known, pattern, what))
-                        .orElseGet(() -> Diagnosis.missing(pattern, what, TOO_FEW)))
-                .orElseGet(() -> Diagnosis.missing(pattern, what, NO_JOINT));
+                        .map(moved -> Ranking.of(moved, known, ordinary, pattern, against, what))
+                        .orElseGet(() -> Diagnosis.missing(pattern, against, what, TOO_FEW)))
+                .orElseGet(() -> Diagnosis.missing(pattern, against, what, NO_JOINT));
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
+import org.tautlog.review.stream.Cue;
 import org.tautlog.spc.Sample;
 
 /**

@@ -4,6 +4,10 @@ package org.tautlog.review.cause;
 public enum Pattern {
     /** One spindle from some tightening on, apart from its station's others and whatever the lot. */
     ONE_SPINDLE("on one spindle alone"),
+    /** All spindles of a station, or of the shift, alike. */
+    ALL_SPINDLES("on all spindles alike"),
+    /** The station has no other spindle, so that nothing tells tool and parts apart. */
+    ONLY_SPINDLE("on the only spindle of its station"),
     /** One bolt lot, within all spindles that turned it. */
     ONE_LOT("with one bolt lot"),
     /** One tightening. */

@@ -1,8 +1,7 @@
 package org.tautlog.review.cause;
 
-import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -12,58 +11,51 @@ import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.tautlog.judge.Finding;
-import org.tautlog.judge.Judgement;
-import org.tautlog.review.stream.SetAside;
+import org.tautlog.review.stream.Cue;
+import org.tautlog.review.stream.CueReading;
 import org.tautlog.review.stream.Stream;
 import org.tautlog.spc.Sample;
 import org.tautlog.trace.TraceIdentity;
 
-/**
- * The cues of a shift's first attempts, each less the median of its own spindle and bolt position. Tightenings with a fault
- * of their own are set aside.
- */
+/** The cues of a shift's tightenings, each less the median of its own spindle and bolt position, and those medians. */
 final class Readings {
-    private record Place(Stream stream, String bolt) {}
+    /** A spindle at one bolt position. */
+    record Place(Stream stream, String bolt) {
+        static Place of(TraceIdentity identity) {
+            return new Place(Stream.of(identity), identity.bolt());
+        }
+    }
 
     /** One tightening's cues, less the usual ones of its place. */
     record Reading(TraceIdentity tightening, Stream stream, Map<Cue, Double> cues) {}
 
     private final List<Reading> all;
+    private final Map<Place, Map<Cue, Double>> levels;
     private final double rundownDeg;
 
-    private Readings(List<Reading> all, double rundownDeg) {
+    private Readings(List<Reading> all, Map<Place, Map<Cue, Double>> levels, double rundownDeg) {
         this.all = all;
+        this.levels = levels;
         this.rundownDeg = rundownDeg;
     }
 
-    static Readings of(List<Judgement> judgements) {
-        var raw = judgements.stream()
-                .filter(judgement -> judgement.identity().attempt() == 1)
-                .filter(judgement -> !SetAside.bearsFault(
-                        judgement.verdict(),
-                        judgement.findings().stream().map(Finding::code).toList()))
-                .sorted(Comparator.comparing(judgement -> when(judgement.identity())))
-                .map(judgement -> new Reading(judgement.identity(), Stream.of(judgement.identity()), cues(judgement)))
-                .toList();
-        var places = raw.stream()
+    /** Readings in order of time. */
+    static Readings of(List<CueReading> raw) {
+        var levels = new LinkedHashMap<Place, Map<Cue, Double>>();
+        raw.stream()
                 .collect(Collectors.groupingBy(
-                        reading ->
-                                new Place(reading.stream(), reading.tightening().bolt()),
+                        reading -> Place.of(reading.tightening()),
                         LinkedHashMap::new,
-                        Collectors.toList()));
-        var levels = new HashMap<Place, Map<Cue, Double>>();
-        places.forEach((place, own) -> levels.put(place, medians(own)));
+                        Collectors.mapping(CueReading::cues, Collectors.toList())))
+                .forEach((place, own) -> levels.put(place, medians(own)));
         var centred = raw.stream()
                 .map(reading -> new Reading(
                         reading.tightening(),
-                        reading.stream(),
-                        less(
-                                reading.cues(),
-                                Objects.requireNonNull(levels.get(new Place(
-                                        reading.stream(), reading.tightening().bolt()))))))
+                        Stream.of(reading.tightening()),
+                        less(reading.cues(), Objects.requireNonNull(levels.get(Place.of(reading.tightening()))))))
                 .toList();
-        return new Readings(centred, medians(raw).getOrDefault(Cue.RUNDOWN, 0.0));
+        var usual = medians(raw.stream().map(CueReading::cues).toList());
+        return new Readings(centred, levels, usual.getOrDefault(Cue.RUNDOWN, 0.0));
     }
 
     /** Usual turn from the first sample to the snug point, deg; 0 where no recording has its rundown. */
@@ -71,14 +63,19 @@ final class Readings {
         return rundownDeg;
     }
 
+    /** The usual cues of each place. */
+    Map<Place, Map<Cue, Double>> levels() {
+        return levels;
+    }
+
     /** What a spindle did on each engine apart from its station's others, in time order. */
     List<Reading> apart(Stream stream) {
-        var others = new HashMap<String, List<Reading>>();
+        var others = new HashMap<String, List<Map<Cue, Double>>>();
         all.stream()
                 .filter(reading -> reading.stream().station().equals(stream.station())
                         && !reading.stream().equals(stream))
                 .forEach(reading -> others.computeIfAbsent(reading.tightening().serial(), unused -> new ArrayList<>())
-                        .add(reading));
+                        .add(reading.cues()));
         return all.stream()
                 .filter(reading -> reading.stream().equals(stream)
                         && others.containsKey(reading.tightening().serial()))
@@ -94,11 +91,26 @@ final class Readings {
 
     /** What all spindles together did on each engine with bolts of some lots, spindle by spindle alike. */
     List<Map<Cue, Double>> engines(Predicate<String> lot) {
-        var engines = all.stream()
-                .filter(reading -> lot.test(reading.tightening().boltLot()))
+        return together(reading -> lot.test(reading.tightening().boltLot())).values().stream()
+                .toList();
+    }
+
+    /** What the spindles of a station, or all of them where it is empty, together did on each engine. */
+    Map<String, Map<Cue, Double>> together(Predicate<Reading> which) {
+        var engines = new LinkedHashMap<String, Map<Cue, Double>>();
+        all.stream()
+                .filter(which)
                 .collect(Collectors.groupingBy(
-                        reading -> reading.tightening().serial(), TreeMap::new, Collectors.toList()));
-        return engines.values().stream().map(Readings::medians).toList();
+                        reading -> reading.tightening().serial(),
+                        TreeMap::new,
+                        Collectors.mapping(Reading::cues, Collectors.toList())))
+                .forEach((serial, cues) -> engines.put(serial, medians(cues)));
+        return engines;
+    }
+
+    /** Those of one place, or of any other set, in order of time. */
+    List<Reading> where(Predicate<Reading> which) {
+        return all.stream().filter(which).toList();
     }
 
     /** All tightenings of a station, but for one. */
@@ -117,23 +129,7 @@ final class Readings {
                 .toList();
     }
 
-    private static Instant when(TraceIdentity tightening) {
-        var time = tightening.time();
-        return time == null ? Instant.MAX : time.toInstant();
-    }
-
-    private static Map<Cue, Double> cues(Judgement judgement) {
-        var cues = new EnumMap<Cue, Double>(Cue.class);
-        for (var cue : Cue.values()) {
-            var feature = cue.of(judgement.signature());
-            if (feature.isFound()) {
-                cues.put(cue, feature.number());
-            }
-        }
-        return cues;
-    }
-
-    private static Map<Cue, Double> less(Map<Cue, Double> values, Map<Cue, Double> levels) {
+    static Map<Cue, Double> less(Map<Cue, Double> values, Map<Cue, Double> levels) {
         var differences = new EnumMap<Cue, Double>(Cue.class);
         values.forEach((cue, value) -> {
             var level = levels.get(cue);
@@ -144,11 +140,11 @@ final class Readings {
         return differences;
     }
 
-    private static Map<Cue, Double> medians(List<Reading> readings) {
+    static Map<Cue, Double> medians(Collection<Map<Cue, Double>> rows) {
         var medians = new EnumMap<Cue, Double>(Cue.class);
         for (var cue : Cue.values()) {
-            var values = readings.stream()
-                    .map(reading -> reading.cues().get(cue))
+            var values = rows.stream()
+                    .map(row -> row.get(cue))
                     .filter(Objects::nonNull)
                     .mapToDouble(Double::doubleValue)
                     .toArray();

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.review.stream.Cue;
 
 /**
  * By how much each cause moves each cue, from the joint's own model by central differences.

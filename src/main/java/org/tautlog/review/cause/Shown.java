@@ -13,6 +13,7 @@ import org.tautlog.joint.tightening.Tightening;
 import org.tautlog.joint.tightening.TighteningCurve;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.joint.window.StatedJoint;
+import org.tautlog.review.stream.Cue;
 
 /**
  * One tightening of the stated joint as a tool shows it: what the model says of head and bolt, seen through the tool's torque

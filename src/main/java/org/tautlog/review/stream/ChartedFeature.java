@@ -20,7 +20,9 @@ public enum ChartedFeature {
     /** Angle from the elastic origin to where the bolt begins to yield. */
     ONSET_ANGLE("onset angle from origin", "deg", "onsetFromOriginDeg", "onset_angle_deg", "elastic_origin_deg"),
     /** Estimated clamp load where the tool stopped. */
-    CLAMP_LOAD("estimated clamp load", "kN", "clampLoadKN", "clamp_load_kn");
+    CLAMP_LOAD("estimated clamp load", "kN", "clampLoadKN", "clamp_load_kn"),
+    /** How far the angle runs back after the stop: the drive's twist, which alone tells a worn drive from a soft joint. */
+    SPRING_BACK("spring-back", "deg", "springBackDeg", "spring_back_deg");
 
     private final String title;
     private final String unit;
@@ -69,6 +71,7 @@ public enum ChartedFeature {
             case ONSET_TORQUE -> signature.onset().torqueNm();
             case ONSET_ANGLE -> fromOrigin(signature);
             case CLAMP_LOAD -> signature.clampLoad().loadKN();
+            case SPRING_BACK -> signature.marks().springBackDeg();
         };
     }
 
@@ -95,7 +98,7 @@ public enum ChartedFeature {
             case TORQUE_RATE -> window.torqueRateNmPerDeg();
             case TURN -> window.turnDeg();
             case ONSET_ANGLE -> window.onset().pastOriginDeg();
-            case ONSET_TORQUE, CLAMP_LOAD -> Band.open();
+            case ONSET_TORQUE, CLAMP_LOAD, SPRING_BACK -> Band.open();
         };
     }
 

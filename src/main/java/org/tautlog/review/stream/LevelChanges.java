@@ -79,12 +79,15 @@ public final class LevelChanges {
                 && (one.equals(other) || overlap(one, other, charts));
     }
 
-    /** Two changes are of one time where the first tightenings after each may have been of the same moment. */
+    /**
+     * Two changes are of one time where the first tightenings after each may have been of the same moment, give or take one
+     * tightening: the spindles of a station turn seconds apart.
+     */
     private static boolean overlap(Change one, Change other, List<StreamChart> charts) {
         var a = chart(one, charts).tightenings();
         var b = chart(other, charts).tightenings();
-        var oneFrom = a.get(one.point().earliest()).time();
-        var oneTo = a.get(one.point().latest()).time();
+        var oneFrom = a.get(Math.max(0, one.point().earliest() - 1)).time();
+        var oneTo = a.get(Math.min(one.point().latest() + 1, a.size() - 1)).time();
         var otherFrom = b.get(other.point().earliest()).time();
         var otherTo = b.get(other.point().latest()).time();
         return oneFrom != null

@@ -8,8 +8,9 @@ import java.util.Objects;
  *
  * @param levels the values of each stream and feature: first attempts in time order, faulty ones set aside
  * @param shares conforming first attempts of each stream
+ * @param cues what tells causes apart, tightening by tightening
  */
-public record PastShift(List<Level> levels, List<Share> shares) {
+public record PastShift(List<Level> levels, List<Share> shares, List<CueReading> cues) {
     /**
      * The values of one feature of one stream.
      *
@@ -45,20 +46,22 @@ public record PastShift(List<Level> levels, List<Share> shares) {
     public PastShift {
         levels = List.copyOf(levels);
         shares = List.copyOf(shares);
+        cues = List.copyOf(cues);
     }
 
     /**
-     * A shift to compare with, from its charts.
+     * A shift to compare with, from the review of its streams.
      *
-     * @param charts the charts of its streams
+     * @param peers what its streams say
      * @param shares conforming first attempts of each stream
      * @return the shift
      */
-    public static PastShift of(List<StreamChart> charts, List<Share> shares) {
+    public static PastShift of(StreamReview peers, List<Share> shares) {
         return new PastShift(
-                charts.stream()
+                peers.charts().stream()
                         .map(chart -> new Level(chart.stream(), chart.feature(), chart.values()))
                         .toList(),
-                shares);
+                shares,
+                peers.cues());
     }
 }

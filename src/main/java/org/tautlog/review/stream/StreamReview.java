@@ -17,6 +17,7 @@ import org.tautlog.judge.Judgement;
  * @param cases the spindles of which any step holds, worst first
  * @param unusual tightenings that stand out only when all features are taken together, most unusual first
  * @param lots bolt lots compared, surest difference first
+ * @param cues what tells causes apart, tightening by tightening in order of time
  * @param falseAlarms how many signals chance gives on so many charts
  */
 public record StreamReview(
@@ -29,6 +30,7 @@ public record StreamReview(
         List<SpindleCase> cases,
         List<Unusual> unusual,
         List<LotEffect> lots,
+        List<CueReading> cues,
         FalseAlarms falseAlarms) {
     public StreamReview {
         charts = List.copyOf(charts);
@@ -39,6 +41,7 @@ public record StreamReview(
         cases = List.copyOf(cases);
         unusual = List.copyOf(unusual);
         lots = List.copyOf(lots);
+        cues = List.copyOf(cues);
         Objects.requireNonNull(falseAlarms, "falseAlarms");
     }
 
@@ -63,6 +66,7 @@ public record StreamReview(
                 SpindleCase.of(own.shifts()),
                 Unusual.of(charts, own.shifts()),
                 LotEffect.of(charts),
+                CueReading.of(judgements),
                 FalseAlarms.of(charts, own.charts(), own.shifts()));
     }
 

@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tautlog.joint.BoltedJoint;
 import org.tautlog.line.FenwaterEngine;
+import org.tautlog.review.stream.Cue;
 
 /**
  * What the model foretells against closed relations of the trade: VDI 2230-1:2015, equation of step R13 (torque to preload),

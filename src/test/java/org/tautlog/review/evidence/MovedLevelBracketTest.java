@@ -177,7 +177,7 @@ class MovedLevelBracketTest {
     }
 
     private static List<Judgement> judged(Kind kind, double size) {
-        return CausedShift.tightenings(kind, size, false, SEED).stream()
+        return CausedShift.tightenings(kind, size, CausedShift.Shows.ONE_SPINDLE, SEED).stream()
                 .filter(one -> Stream.of(one.trace().identity()).equals(SPINDLE))
                 .map(one -> Judge.judge(one.trace(), FenwaterEngine.specification()))
                 .toList();

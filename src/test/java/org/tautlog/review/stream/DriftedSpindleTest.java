@@ -27,7 +27,7 @@ class DriftedSpindleTest {
         assertTrue(
                 features.containsAll(Set.of(ChartedFeature.FINAL_TORQUE, ChartedFeature.TORQUE_RATE)),
                 features.toString());
-        var cause = Diagnoses.of(shift.judgements(), FenwaterEngine.specification(), review)
+        var cause = Diagnoses.of(FenwaterEngine.specification(), review)
                 .get(0)
                 .named()
                 .orElseThrow();

@@ -1,6 +1,5 @@
-package org.tautlog.review.cause;
+package org.tautlog.review.stream;
 
-import org.tautlog.review.stream.ChartedFeature;
 import org.tautlog.signature.Feature;
 import org.tautlog.signature.Signature;
 
@@ -61,7 +60,7 @@ public enum Cue {
             case TURN -> ChartedFeature.TURN.of(signature);
             case FINAL_TORQUE -> ChartedFeature.FINAL_TORQUE.of(signature);
             case END_GRADIENT -> signature.onset().finalGradientRatio();
-            case SPRING_BACK -> signature.marks().springBackDeg();
+            case SPRING_BACK -> ChartedFeature.SPRING_BACK.of(signature);
             case ONSET_TORQUE -> ChartedFeature.ONSET_TORQUE.of(signature);
             case ONSET_ANGLE -> ChartedFeature.ONSET_ANGLE.of(signature);
         };
