@@ -3,6 +3,7 @@ package org.tautlog.cli.shift;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,6 +51,26 @@ class ShiftOfArchiveTest {
         assertTrue(one.out().startsWith("24 tightenings on 6 engines"), one.toString());
         var none = CommandLineRun.of("shift", "--archive", archive, "--from", "2030-01-01T00:00Z", "--out", out("d"));
         assertEquals(3, none.exitCode(), none.toString());
+    }
+
+    @Test
+    void shapes_are_learned_from_what_the_archive_kept_of_before_the_shift() throws IOException {
+        var archive = ArchivedShift.simulated(folder);
+        assertEquals(0, past(archive, "2026-03-17T00:00+01:00"));
+        int half = past(archive, "2026-03-17T06:22+01:00");
+        assertTrue(half > 0 && half <= 6 * 8, "learned from " + half);
+    }
+
+    private int past(String archive, String from) throws IOException {
+        CommandLineRun.of("shift", "--archive", archive, "--from", from, "--no-pdf", "--out", out("past"));
+        var streams = new ObjectMapper()
+                .readTree(Files.readString(Path.of(out("past"), "shift.json")))
+                .at("/shapes/streams");
+        int past = 0;
+        for (var stream : streams) {
+            past += stream.get("past").asInt();
+        }
+        return past;
     }
 
     @Test
