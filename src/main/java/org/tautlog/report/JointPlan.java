@@ -50,6 +50,13 @@ final class JointPlan {
         var drawn = HeadPlan.of(stated);
         var placed = drawn.map(head -> gravest(dossier, stated)).orElse(Map.of());
         drawn.ifPresent(head -> model.put("head", plan.head(head, placed)));
+        model.put(
+                "reasons",
+                placed.values().stream()
+                        .filter(position -> position.last().isPresent())
+                        .map(plan::cell)
+                        .filter(cell -> Boolean.FALSE.equals(cell.get("found")))
+                        .toList());
         model.put("order", order(stated, drawn.isPresent()));
         var rest = dossier.positions().stream()
                 .filter(position -> !placed.containsValue(position))

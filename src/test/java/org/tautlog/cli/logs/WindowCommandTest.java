@@ -30,7 +30,7 @@ class WindowCommandTest {
         assertTrue(Files.exists(folder.resolve("window.html")));
         assertTrue(Files.readString(draft).startsWith("# A draft from a tolerance study"));
         var proposed = SpecificationFile.read(draft).value().orElseThrow();
-        assertEquals("3 proposal", proposed.version());
+        assertEquals("4 proposal", proposed.version());
         assertEquals(FenwaterEngine.specification().statedJoint(), proposed.statedJoint());
     }
 
