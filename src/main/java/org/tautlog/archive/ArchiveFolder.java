@@ -1,6 +1,7 @@
 package org.tautlog.archive;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
@@ -17,6 +18,8 @@ import org.tautlog.archive.ledger.Ledger;
 record ArchiveFolder(Path root) {
     /** Says what the folder is and how to read it without this program; also marks it as an archive. */
     static final String READ_ME = "ARCHIVE.md";
+
+    private static final String OWN_HASH = "\nSHA-256 of all above this line and the blank one: ";
 
     static final String BATCHES = "batches";
     static final String STAGING = "staging";
@@ -56,8 +59,21 @@ record ArchiveFolder(Path root) {
         }
     }
 
+    /** Whether its description is there, unaltered, by whichever version of the program it was written. */
+    boolean hasWholeDescription() throws IOException {
+        var file = root.resolve(READ_ME);
+        if (!Files.exists(file)) {
+            return false;
+        }
+        var text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+        int end = text.lastIndexOf(OWN_HASH);
+        return end >= 0
+                && text.substring(end)
+                        .equals(OWN_HASH + Disk.sha256(text.substring(0, end).getBytes(StandardCharsets.UTF_8)) + "\n");
+    }
+
     /** Whether its description is there, as this program writes it. */
-    boolean isDescribed() throws IOException {
+    private boolean isDescribed() throws IOException {
         var file = root.resolve(READ_ME);
         return Files.exists(file) && Arrays.equals(Files.readAllBytes(file), readMe());
     }
@@ -103,12 +119,15 @@ record ArchiveFolder(Path root) {
         return FolderLock.whileHeld(root.resolve(LOCK), work);
     }
 
+    /** The description with its own hash below it, by which any later version can tell that nobody touched it. */
     static byte[] readMe() {
         try (var stream = ArchiveFolder.class.getResourceAsStream(READ_ME)) {
             if (stream == null) {
                 throw new IllegalStateException(READ_ME + " is missing from the program");
             }
-            return stream.readAllBytes();
+            var text = new String(stream.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
+            return (text + OWN_HASH + Disk.sha256(text.getBytes(StandardCharsets.UTF_8)) + "\n")
+                    .getBytes(StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new IllegalStateException(READ_ME + " cannot be read from the program", e);
         }

@@ -155,12 +155,11 @@ final class Verifier {
     }
 
     private void checkFolder(Snapshot snapshot, List<Problem> problems) throws IOException {
-        if (!archive.isDescribed()) {
+        if (!archive.hasWholeDescription()) {
             problems.add(new Problem(
                     ProblemCode.ALTERED,
                     Where.file(ArchiveFolder.READ_ME),
-                    "the description is not the one that this program writes: it is missing, was altered or is by another"
-                            + " version",
+                    "the description is missing or was altered: it is not what its own last line says",
                     "",
                     "tidy the archive, which writes it anew; no evidence lies in it"));
         }

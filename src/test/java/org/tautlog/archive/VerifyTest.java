@@ -186,6 +186,15 @@ class VerifyTest {
     }
 
     @Test
+    void a_description_by_another_version_is_whole_where_its_own_hash_fits() throws IOException {
+        var text = "# An archive of another version\n";
+        var hash = "\nSHA-256 of all above this line and the blank one: "
+                + Disk.sha256(text.getBytes(StandardCharsets.UTF_8)) + "\n";
+        Files.writeString(folder.resolve("ARCHIVE.md"), text + hash);
+        assertTrue(archive.verify().isWhole());
+    }
+
+    @Test
     void a_file_that_was_added_to_a_batch_is_found() throws IOException {
         Files.writeString(batch.resolve("extra.parquet"), "not ours");
         assertTrue(names(archive.verify(), "extra.parquet"));
