@@ -40,7 +40,7 @@ final class DriveFaults {
                     marks.angleJumpDeg().number(),
                     rule.angleJumpDeg(),
                     "deg",
-                    "the recorded angle jumps by %.1f deg between two samples",
+                    "the recorded angle jumps or runs back by %.1f deg where the tool was turning on",
                     marks.angleJumpDeg().number());
         }
         double back = marks.springBackDeg().number();

@@ -21,8 +21,8 @@ import java.util.Objects;
  * @param angleSlipDeg turn past the snug point without the torque that belongs to it, after which the torque rises as
  *     before, deg, 0 where there is none
  * @param angleSlipAtDeg where that turn begins, deg, on the recording's own axis
- * @param angleJumpDeg largest jump of the recorded angle between two samples beyond the usual step, forward or back,
- *     pauses and the spring-back at the stop aside, deg, 0 where there is none
+ * @param angleJumpDeg largest jump of the recorded angle between two samples beyond the usual step, or how far it ran back
+ *     before the stop, spring-back in pauses aside, deg, 0 where there is none
  * @param springBackDeg how far the angle runs back after the stop, deg
  * @param firstTorqueNm torque of the first samples, N·m
  * @param turnSamples samples between the snug point and the stop

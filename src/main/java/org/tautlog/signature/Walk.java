@@ -46,6 +46,9 @@ final class Walk {
 
     private static final double STANDING_DEG = 0.3;
 
+    /** No drive springs back so far in a pause: the angle itself ran back. Common practice, 3 to 10 deg. */
+    private static final double MOST_BACK_DEG = 20;
+
     private static final int MEMORY = 4;
 
     private final Curve curve;
@@ -89,6 +92,7 @@ final class Walk {
             }
         }
         walk.finish();
+        walk.lookPast(stop);
         return new Turning(
                 walk.angle,
                 walk.torque,
@@ -130,11 +134,24 @@ final class Walk {
         }
     }
 
+    /** A tool that lets go runs back sample by sample; an angle that leaps back at once is none of the tool's. */
+    private void lookPast(Stop stop) {
+        for (int i = stop.sample() + 1; i < stop.end(); i++) {
+            double back = curve.angleDeg(i - 1) - curve.angleDeg(i);
+            if (back > MOST_BACK_DEG && !Stop.wild(curve, i) && !Stop.wild(curve, i - 1)) {
+                jumpDeg = Math.max(jumpDeg, back);
+            }
+        }
+    }
+
     private boolean newStage(int i) {
         return curve.hasStages() && curve.stage(i) != curve.stage(sample[size - 1]);
     }
 
     private void stand(int i, double a, double t) {
+        if (top - a > MOST_BACK_DEG) {
+            jumpDeg = Math.max(jumpDeg, top - a);
+        }
         still++;
         boolean stands = still >= STANDING_SAMPLES || a < top - STANDING_DEG;
         if (stands && now == Role.TURNS && fallenUnderLoad(t)) {

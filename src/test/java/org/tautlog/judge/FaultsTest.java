@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.tautlog.joint.window.FindingCode.*;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -195,6 +196,42 @@ class FaultsTest {
                 .mapToDouble(i -> curve.angleDeg(i) - (i == back ? 20 : 0))
                 .toArray();
         assertTrue(codes(Cases.judge(Curve.of(angle, curve.torquesNm()))).contains(ANGLE_JUMP));
+    }
+
+    @Test
+    void a_stretch_that_comes_twice_is_seen_wherever_it_lies() {
+        var curve = Cases.good().make();
+        int snug = 0;
+        while (curve.torqueNm(snug) < 20) {
+            snug++;
+        }
+        for (int from : List.of(100, snug - 200, snug - 40)) {
+            for (int to : List.of(snug - 20, snug + 60)) {
+                int size = curve.size() + to - from;
+                int repeated = from;
+                int until = to;
+                var order = IntStream.range(0, size).map(i -> i < until ? i : i - (until - repeated));
+                assertTrue(codes(Cases.judge(taken(curve, order))).contains(ANGLE_JUMP), from + " to " + to);
+            }
+        }
+    }
+
+    @Test
+    void an_angle_that_falls_back_for_good_under_load_is_seen() {
+        var curve = Cases.good().make();
+        int at = curve.size() / 2;
+        var angle = curve.anglesDeg();
+        for (int i = at; i < angle.length; i++) {
+            angle[i] -= 900;
+        }
+        assertTrue(codes(Cases.judge(Curve.of(angle, curve.torquesNm()))).contains(ANGLE_JUMP));
+    }
+
+    private static Curve taken(Curve curve, IntStream order) {
+        var samples = order.toArray();
+        return Curve.of(
+                Arrays.stream(samples).mapToDouble(curve::angleDeg).toArray(),
+                Arrays.stream(samples).mapToDouble(curve::torqueNm).toArray());
     }
 
     @Test
