@@ -64,6 +64,7 @@ final class ClampLoadPremises {
                     REPEATED_ATTEMPT,
                     NO_ELASTIC_LINE,
                     TOO_FEW_SAMPLES,
+                    JUDGING_FAILED,
                     FEATURE_MISSING -> "";
         };
     }

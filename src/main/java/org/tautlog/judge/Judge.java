@@ -1,5 +1,8 @@
 package org.tautlog.judge;
 
+import java.util.List;
+import java.util.function.BiFunction;
+import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.signature.ClampLoad;
@@ -19,13 +22,40 @@ public final class Judge {
     private Judge() {}
 
     /**
-     * Reads the curve and judges it.
+     * Reads the curve and judges it. Where the program itself fails on a curve, the tightening is unjudged and the finding
+     * says so.
      *
      * @param trace the recorded tightening
      * @param specification what the plant released for this joint
      * @return the judgement, findings gravest first and causes before what they explain
      */
     public static Judgement judge(Trace trace, JointSpecification specification) {
+        return orUnjudged(trace, specification, Judge::judged);
+    }
+
+    /** A curve on which the program fails must not keep the others from being judged, nor pass. */
+    static Judgement orUnjudged(
+            Trace trace,
+            JointSpecification specification,
+            BiFunction<? super Trace, ? super JointSpecification, Judgement> judge) {
+        try {
+            return judge.apply(trace, specification);
+        } catch (RuntimeException failed) {
+            var at = failed.getStackTrace();
+            var why = "the program failed on this curve: " + failed
+                    + (at.length == 0 ? "" : " at " + at[0].getFileName() + ":" + at[0].getLineNumber());
+            return new Judgement(
+                    trace.identity(),
+                    trace.source(),
+                    specification.name(),
+                    specification.version(),
+                    Signature.none(trace.curve().size(), why),
+                    Verdict.UNJUDGED,
+                    List.of(new Finding(FindingCode.JUDGING_FAILED, Consequence.UNJUDGED, null, null, "", why)));
+        }
+    }
+
+    private static Judgement judged(Trace trace, JointSpecification specification) {
         var read = SignatureReader.read(trace.curve(), specification.method(), specification.reading());
         var signature = specification
                 .statedJoint()

@@ -51,6 +51,8 @@ final class Advice {
             case SENSOR_SATURATED ->
                 "Take the spindle's transducer out for calibration; its torques at the limit are not"
                         + " measurements.";
+            case JUDGING_FAILED ->
+                "Judge the tightening by hand, and send its log with the finding's words to whoever keeps this program.";
             case DUPLICATED_RECORDING ->
                 "Find out which engine the recording is of; the other one has none and is not judged.";
         };

@@ -26,6 +26,10 @@ final class RunOut {
     private static final double STEP = 0.05;
     private static final double LEAST_POWER = 20;
     private static final int MOST_SWINGS = 2;
+
+    /** Blocks that a swing's level, sine and cosine need, and as many again to be doubted by. */
+    private static final int FEWEST_CELLS = 6;
+
     private static final int HALVINGS = 5;
 
     /** Most of the free turning's own level that swings may be, so that nothing else passes for them. */
@@ -51,6 +55,9 @@ final class RunOut {
             return cells;
         }
         int from = cells.firstFrom(cells.angleDeg(to - 1) - MOST_DEG);
+        if (to - from < FEWEST_CELLS) {
+            return cells;
+        }
         to = beforeSeating(cells, from, to);
         if (cells.angleDeg(to - 1) - cells.angleDeg(from) < LEAST_DEG) {
             return cells;

@@ -64,6 +64,25 @@ public record Signature(
     }
 
     /**
+     * A signature of a curve that nothing was read from.
+     *
+     * @param samples how many samples the curve has
+     * @param why the reason in words
+     * @return a signature whose every feature is missing for that reason
+     */
+    public static Signature none(int samples, String why) {
+        var missing = Feature.missing(why);
+        return new Signature(
+                samples,
+                missing,
+                new SnugPoint(missing, missing),
+                new ElasticLine(missing, missing, missing),
+                new YieldOnset(missing, missing, missing, missing, missing, EndState.UNKNOWN),
+                new FinalPoint(missing, missing, missing, missing),
+                CurveMarks.none(why));
+    }
+
+    /**
      * The same signature with a clamp load.
      *
      * @param estimate the clamp load

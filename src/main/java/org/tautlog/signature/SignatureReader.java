@@ -141,20 +141,20 @@ public final class SignatureReader {
     }
 
     private static Signature unread(Curve curve, Stop stop, String why) {
-        var missing = Feature.missing(why);
+        var none = Signature.none(curve.size(), why);
         var end = new FinalPoint(
                 Feature.of(stop.angleDeg(), 0),
                 Feature.of(curve.torqueNm(stop.sample()), 0),
                 Feature.of(peak(curve, stop), 0),
-                missing);
+                none.end().turnDeg());
         return new Signature(
-                curve.size(),
-                missing,
-                new SnugPoint(missing, missing),
-                new ElasticLine(missing, missing, missing),
-                new YieldOnset(missing, missing, missing, missing, missing, EndState.UNKNOWN),
+                none.samples(),
+                none.prevailingTorqueNm(),
+                none.snug(),
+                none.elastic(),
+                none.onset(),
                 end,
-                CurveMarks.none(why));
+                none.marks());
     }
 
     private static int firstLoaded(double[] values, double levelNm) {

@@ -8,8 +8,23 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.signature.MadeCurve;
+import org.tautlog.trace.Trace;
 
 class JudgeTest {
+    @Test
+    void a_curve_on_which_the_program_fails_is_unjudged_and_says_where() {
+        var good = Cases.judge(Cases.good());
+        var trace = new Trace(good.identity(), good.source(), Cases.good().make());
+        var judgement = Judge.orUnjudged(trace, Cases.SPECIFICATION, (one, by) -> {
+            throw new IllegalStateException("no way out");
+        });
+        assertEquals(Verdict.UNJUDGED, judgement.verdict());
+        assertEquals(good.source(), judgement.source());
+        var finding = judgement.findings().get(0);
+        assertEquals(FindingCode.JUDGING_FAILED, finding.code());
+        assertTrue(finding.message().contains("no way out at JudgeTest.java:"), finding.message());
+    }
+
     @Test
     void good_tightenings_conform_without_a_finding() {
         for (int seed = 1; seed <= 100; seed++) {

@@ -71,6 +71,8 @@ public enum FindingCode {
     TOO_FEW_SAMPLES(Consequence.UNJUDGED, "too few samples"),
     /** No elastic line could be fitted. */
     NO_ELASTIC_LINE(Consequence.UNJUDGED, "no elastic line"),
+    /** The program failed on this curve: a fault of the program, not of the tightening. */
+    JUDGING_FAILED(Consequence.UNJUDGED, "judging failed"),
     /** A feature that is not needed for the verdict could not be found. */
     FEATURE_MISSING(Consequence.NOTE, "feature not found");
 
