@@ -1,6 +1,7 @@
 package org.tautlog.archive;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What an import did.
@@ -16,6 +17,17 @@ public record Imported(
     public Imported {
         newSources = List.copyOf(newSources);
         knownSources = List.copyOf(knownSources);
+    }
+
+    /**
+     * Says whether the archive holds traces of a file.
+     *
+     * @param file the file as its user named it
+     * @return whether it was brought now or was there before
+     */
+    public boolean holds(String file) {
+        return Stream.concat(newSources.stream(), knownSources.stream())
+                .anyMatch(source -> source.file().equals(file));
     }
 
     /** {@return whether everything was there before} */

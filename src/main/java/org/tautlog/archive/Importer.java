@@ -110,6 +110,17 @@ public final class Importer implements AutoCloseable {
     }
 
     /**
+     * Keeps a problem though the import brings nothing else.
+     *
+     * @param problem the problem
+     * @throws IOException where it cannot be written
+     */
+    public void rejection(Problem problem) throws IOException {
+        problem(problem);
+        writer();
+    }
+
+    /**
      * Makes everything count, in one step.
      *
      * @return what was kept

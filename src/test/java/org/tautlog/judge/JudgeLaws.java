@@ -31,8 +31,9 @@ class JudgeLaws {
             @ForAll @DoubleRange(min = -3, max = 6) double torque) {
         var judgement = judged(TRACES.get(which), Math.pow(10, angle), Math.pow(10, torque));
         if (Math.abs(angle) > 0.1 || Math.abs(torque) > 0.2) {
-            assertFalse(judgement.verdict() == Verdict.CONFORMING, () -> judgement.signature()
-                    .toString());
+            assertFalse(
+                    judgement.verdict() == Verdict.CONFORMING,
+                    () -> judgement.signature().toString());
         }
     }
 
@@ -44,10 +45,11 @@ class JudgeLaws {
     private static Judgement judged(Trace trace, double angle, double torque) {
         var curve = trace.curve();
         var scaled = Curve.of(scaled(curve.anglesDeg(), angle), scaled(curve.torquesNm(), torque));
-        var judgement = Judge.judge(
-                new Trace(trace.identity(), trace.source(), scaled), FenwaterEngine.specification());
-        assertFalse(Cases.has(judgement, FindingCode.JUDGING_FAILED), () -> judgement.findings()
-                .toString());
+        var judgement =
+                Judge.judge(new Trace(trace.identity(), trace.source(), scaled), FenwaterEngine.specification());
+        assertFalse(
+                Cases.has(judgement, FindingCode.JUDGING_FAILED),
+                () -> judgement.findings().toString());
         return judgement;
     }
 

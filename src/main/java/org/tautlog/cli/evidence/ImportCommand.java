@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.tautlog.archive.Imported;
+import org.tautlog.cli.logs.Judging;
 import org.tautlog.cli.logs.LogInputs;
 import org.tautlog.cli.terminal.Counted;
 import org.tautlog.cli.terminal.ExitCode;
@@ -45,6 +46,7 @@ final class ImportCommand implements Callable<Integer>, Help.Judging {
     public Integer call() throws IOException {
         var line = spec.commandLine();
         var result = ImportRun.run(inputs.request(), archive.create(), ArchiveOption.stamp(), line.getErr());
+        Judging.orRefuse(result.read());
         line.getOut()
                 .println(
                         json

@@ -6,13 +6,16 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.tautlog.archive.Archive;
 import org.tautlog.archive.Imported;
 import org.tautlog.archive.Importer;
 import org.tautlog.archive.SourceFile;
 import org.tautlog.archive.SpecificationUsed;
 import org.tautlog.archive.Stamp;
+import org.tautlog.archive.table.Kept;
 import org.tautlog.cli.logs.Judging;
 import org.tautlog.cli.logs.JudgingRequest;
 import org.tautlog.intake.ReadSummary;
@@ -45,17 +48,35 @@ public final class ImportRun {
      * @param archive the archive
      * @param stamp who writes, and when
      * @param err the error output
-     * @return what was kept and read
+     * @return what was kept and read; where no trace could be read, what was rejected is kept
      * @throws IOException if it cannot be kept, or a log changed meanwhile; nothing of the run is kept then
      */
     public static Result run(JudgingRequest request, Archive archive, Stamp stamp, PrintWriter err) throws IOException {
         try (var importer = archive.importer(stamp, specification(request))) {
             var run = new ImportRun(importer);
-            var summary = Judging.run(request, err, run::keep);
-            summary.problems().forEach(importer::problem);
+            var summary = Judging.look(request, err, run::keep);
+            if (summary.traces().kept() > 0) {
+                summary.problems().forEach(importer::problem);
+            } else {
+                run.keepRejections(summary, archive);
+            }
             summary.assumptions().forEach(importer::problem);
             run.refuseChanged();
             return new Result(importer.commit(), summary);
+        }
+    }
+
+    /** Where no trace came of it, the archive is all that remembers; once is enough. */
+    private void keepRejections(ReadSummary summary, Archive archive) throws IOException {
+        try (var query = archive.query()) {
+            var known = query.problems().value().orElse(List.of()).stream()
+                    .map(Kept::value)
+                    .collect(Collectors.toSet());
+            for (var problem : summary.problems()) {
+                if (!known.contains(problem)) {
+                    importer.rejection(problem);
+                }
+            }
         }
     }
 

@@ -20,6 +20,31 @@ public final class Judging {
      * @return what was read and rejected; a {@link Refusal} is thrown where no trace could be read
      */
     public static ReadSummary run(JudgingRequest request, PrintWriter err, JudgesInOrder.Sink sink) {
+        return orRefuse(look(request, err, sink));
+    }
+
+    /**
+     * A summary that holds a trace.
+     *
+     * @param summary what was read and rejected
+     * @return the same; a {@link Refusal} is thrown where no trace could be read
+     */
+    public static ReadSummary orRefuse(ReadSummary summary) {
+        if (summary.traces().kept() == 0) {
+            throw Refusal.nothingRead("no trace could be read from the logs given");
+        }
+        return summary;
+    }
+
+    /**
+     * The same where logs without any trace are an answer too.
+     *
+     * @param request the logs and the specification
+     * @param err the error output
+     * @param sink takes each judgement, in reading order and on this thread
+     * @return what was read and rejected
+     */
+    public static ReadSummary look(JudgingRequest request, PrintWriter err, JudgesInOrder.Sink sink) {
         ReadSummary summary;
         int threads = Runtime.getRuntime().availableProcessors();
         try (var progress = Progress.onTerminal("judging", err);
@@ -31,9 +56,6 @@ public final class Judging {
             judges.finish();
         }
         ReadingAccount.print(summary, err);
-        if (summary.traces().kept() == 0) {
-            throw Refusal.nothingRead("no trace could be read from the logs given");
-        }
         return summary;
     }
 }

@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import org.tautlog.archive.ArchiveQuery;
 import org.tautlog.archive.JudgementFilter;
 import org.tautlog.archive.SpecificationUsed;
+import org.tautlog.archive.table.Kept;
 import org.tautlog.cli.evidence.ArchivedSpecifications;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.joint.window.JointSpecification;
@@ -39,18 +40,21 @@ final class ArchivedTightenings {
 
     private final ArchiveQuery query;
     private final List<SpecificationUsed> used;
+    private final JudgementFilter asked;
     private final JointSpecification specification;
     private final List<Judgement> judgements;
     private final Set<Problem> problems = new LinkedHashSet<>();
 
     private ArchivedTightenings(
             ArchiveQuery query,
+            JudgementFilter asked,
             List<SpecificationUsed> used,
             JointSpecification specification,
             List<Judgement> judgements,
             List<Problem> problems) {
         this.query = query;
         this.used = used;
+        this.asked = asked;
         this.specification = specification;
         this.judgements = judgements;
         this.problems.addAll(problems);
@@ -68,6 +72,7 @@ final class ArchivedTightenings {
         }
         return new ArchivedTightenings(
                 query,
+                filter,
                 specifications.used(),
                 specification,
                 StandingJudgements.of(kept, specifications.used()),
@@ -154,9 +159,11 @@ final class ArchivedTightenings {
     private ImportRecord account(int kept) throws IOException {
         var files =
                 judgements.stream().map(judgement -> judgement.source().file()).collect(Collectors.toSet());
+        var traceless = new TracelessFiles(all(query.sources()), asked);
         var atImport = all(query.problems()).stream()
-                .map(problem -> problem.value())
-                .filter(problem -> files.contains(problem.where().file()))
+                .filter(problem -> files.contains(problem.value().where().file())
+                        || traceless.rejected(problem))
+                .map(Kept::value)
                 .toList();
         var assumed = atImport.stream()
                 .filter(problem -> problem.code() == ProblemCode.ASSUMED)

@@ -2,11 +2,14 @@ package org.tautlog.cli.shift;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import org.tautlog.archive.Imported;
 import org.tautlog.cli.evidence.ArchiveOption;
 import org.tautlog.cli.evidence.ImportRun;
 import org.tautlog.cli.logs.JudgingRequest;
@@ -32,6 +35,7 @@ final class WatchRun {
     }
 
     private static final String LIST = "watched.tsv";
+    private static final String FOLDER_GONE = "the folder cannot be looked into now: ";
 
     private final Path folder;
     private final JudgingRequest request;
@@ -44,6 +48,7 @@ final class WatchRun {
     private final Map<Path, Shape> passedOver = new HashMap<>();
     private int kept;
     private boolean allKept = true;
+    private String trouble = "";
 
     WatchRun(
             Path folder,
@@ -79,11 +84,31 @@ final class WatchRun {
     /** A drive of the network may be gone for a while. */
     private Map<Path, Shape> look() {
         try {
-            return settled.look();
+            var seen = settled.look();
+            if (trouble.startsWith(FOLDER_GONE)) {
+                tellItIsOver();
+            }
+            return seen;
         } catch (IOException e) {
-            tell("the folder cannot be looked into now: " + e.getMessage());
+            tellOnce(FOLDER_GONE + e.getMessage());
             return Map.of();
         }
+    }
+
+    /** A drive that is gone is said to be once, not at every look. */
+    private void tellOnce(String now) {
+        if (!now.equals(trouble)) {
+            tell(now);
+        }
+        trouble = now;
+    }
+
+    private void tellItIsOver() {
+        if (!trouble.isEmpty()) {
+            err.println("tautlog: that is over; going on");
+            err.flush();
+        }
+        trouble = "";
     }
 
     private Map<Path, Shape> unread(Map<Path, Shape> files) {
@@ -99,7 +124,7 @@ final class WatchRun {
                 } else if (news == News.UNREAD) {
                     unread.put(file, shape);
                 } else if (news == News.GROWN) {
-                    read.note(file, shape);
+                    read.note(file, shape, true);
                     tell(file + " grew after it was read; what came later is not kept: watch with a longer --every, and"
                             + " import the whole file into another archive");
                 }
@@ -112,33 +137,59 @@ final class WatchRun {
 
     /** Whether the archive has more than before. What cannot be kept now is tried again; what holds no trace is not. */
     private boolean imported(Map<Path, Shape> files) {
-        boolean more = false;
         try {
-            var asked = new JudgingRequest(
-                    List.copyOf(files.keySet()),
-                    request.specificationFile(),
-                    request.specification(),
-                    request.options().withRoot(folder));
-            var result = ImportRun.run(asked, archive.create(), ArchiveOption.stamp(), err);
-            allKept &= ExitCode.ofReading(result.read()) == ExitCode.ALL_CONFORMING;
-            more = !result.imported().changedNothing();
-            kept += result.imported().newSources().size();
+            var result = imported(List.copyOf(files.keySet()));
+            files.forEach((file, shape) -> note(file, shape, result.holds(file.toString())));
+            tellItIsOver();
+            out.flush();
+            return !result.changedNothing();
+        } catch (IOException | UncheckedIOException e) {
+            tellOnce(e.getMessage() + "; tried again at each look");
+            return false;
+        } catch (RuntimeException failed) {
+            return files.size() == 1 ? passedOver(files, failed) : oneByOne(files);
+        }
+    }
+
+    private Imported imported(List<Path> files) throws IOException {
+        var asked = new JudgingRequest(
+                files,
+                request.specificationFile(),
+                request.specification(),
+                request.options().withRoot(folder));
+        var result = ImportRun.run(asked, archive.create(), ArchiveOption.stamp(), err);
+        allKept &= ExitCode.ofReading(result.read()) == ExitCode.ALL_CONFORMING;
+        kept += result.imported().newSources().size();
+        if (result.read().traces().kept() == 0) {
+            tell("no trace could be read from "
+                    + files.stream().map(Path::toString).collect(Collectors.joining(", ")) + "; the archive keeps why");
+        } else {
             out.println("kept " + Counted.of(result.imported().traces(), "trace") + " of "
                     + Counted.of(result.imported().newSources().size(), "new file"));
-        } catch (Refusal nothingRead) {
-            tell(String.valueOf(nothingRead.getMessage()));
-        } catch (IOException e) {
-            tell(e.getMessage() + "; tried again at the next look");
-            return false;
         }
-        files.forEach(this::note);
-        out.flush();
+        return result.imported();
+    }
+
+    /** One file on which the program fails must not keep the others out. */
+    private boolean oneByOne(Map<Path, Shape> files) {
+        boolean more = false;
+        for (var file : files.entrySet()) {
+            more |= imported(Map.of(file.getKey(), file.getValue()));
+        }
         return more;
     }
 
-    private void note(Path file, Shape shape) {
+    private boolean passedOver(Map<Path, Shape> files, RuntimeException failed) {
+        files.forEach((file, shape) -> {
+            tell("the program failed on " + file + " (" + failed + "); the file is passed over");
+            note(file, shape, false);
+        });
+        return false;
+    }
+
+    private void note(Path file, Shape shape, boolean anyKept) {
         try {
-            read.note(file, shape);
+            read.note(file, shape, anyKept);
         } catch (IOException e) {
             tell("that " + file + " was read cannot be noted (" + e.getMessage() + "); the archive will know it");
         }

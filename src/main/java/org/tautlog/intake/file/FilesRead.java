@@ -35,11 +35,14 @@ public final class FilesRead {
         NONE,
         /** It was not read yet. */
         UNREAD,
-        /** It was read, and then more was written behind what was read. */
+        /** It was read and something of it kept, and then more was written behind what was read. */
         GROWN
     }
 
-    private record Entry(String sha256, Shape shape) {}
+    /** Behind the name of a file of which nothing was kept. */
+    private static final String NOTHING = "nothing kept";
+
+    private record Entry(String sha256, Shape shape, boolean kept) {}
 
     private FilesRead(Path list, Path folder) {
         this.list = list;
@@ -65,13 +68,13 @@ public final class FilesRead {
     }
 
     private void take(String line) {
-        var parts = line.split("\t", 4);
+        var parts = line.split("\t", 5);
         if (parts.length < 4 || parts[0].length() != 64) {
             return;
         }
         try {
             var shape = new Shape(Long.parseLong(parts[1]), FileTime.from(Instant.parse(parts[2])));
-            byName.put(parts[3], new Entry(parts[0], shape));
+            byName.put(parts[3], new Entry(parts[0], shape, parts.length < 5 || !parts[4].equals(NOTHING)));
             hashes.add(parts[0]);
         } catch (NumberFormatException | DateTimeException damaged) {
             // A damaged line says nothing.
@@ -95,6 +98,7 @@ public final class FilesRead {
             return News.NONE;
         }
         boolean grown = known != null
+                && known.kept()
                 && shape.bytes() > known.shape().bytes()
                 && hash(file, known.shape().bytes()).equals(known.sha256());
         return grown ? News.GROWN : News.UNREAD;
@@ -105,13 +109,22 @@ public final class FilesRead {
      *
      * @param file the file
      * @param shape what was seen of it before it was read
+     * @param kept whether anything of it was kept; where not, it is read again once it has grown
      * @throws IOException where it cannot be noted
      */
-    public void note(Path file, Shape shape) throws IOException {
-        var entry = new Entry(hash(file, Long.MAX_VALUE), shape);
+    public void note(Path file, Shape shape, boolean kept) throws IOException {
+        var entry = new Entry(hash(file, Long.MAX_VALUE), shape, kept);
         byName.put(name(file), entry);
         hashes.add(entry.sha256());
-        var line = entry.sha256() + '\t' + shape.bytes() + '\t' + shape.modified() + '\t' + name(file) + '\n';
+        var line = entry.sha256()
+                + '\t'
+                + shape.bytes()
+                + '\t'
+                + shape.modified()
+                + '\t'
+                + name(file)
+                + (kept ? "" : '\t' + NOTHING)
+                + '\n';
         Files.write(
                 list,
                 ((cutShort ? "\n" : "") + line).getBytes(StandardCharsets.UTF_8),

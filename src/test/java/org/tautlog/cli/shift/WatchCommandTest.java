@@ -27,6 +27,7 @@ import org.tautlog.cli.logs.JudgingRequest;
 import org.tautlog.cli.logs.SpecificationSearch;
 import org.tautlog.cli.terminal.ReportOptions;
 import org.tautlog.intake.ReadOptions;
+import org.tautlog.problem.ProblemCode;
 import org.tautlog.review.MadeShift;
 import picocli.CommandLine;
 
@@ -117,6 +118,64 @@ class WatchCommandTest {
                 NOTHING);
         assertEquals(1, out.lines().filter(line -> line.startsWith("kept ")).count(), out);
         assertTrue(out.contains("a.csv grew after it was read"), out);
+    }
+
+    @Test
+    void a_file_of_which_nothing_could_be_kept_is_read_again_once_it_is_whole() throws IOException {
+        var text = Files.readString(made);
+        var head = text.substring(0, text.indexOf('\n', text.length() / 3) - 4);
+        var out = watch(
+                () -> Files.writeString(drop.resolve("a.csv"), head),
+                NOTHING,
+                () -> Files.writeString(
+                        drop.resolve("a.csv"), text.substring(head.length()), StandardOpenOption.APPEND),
+                NOTHING,
+                NOTHING);
+        assertTrue(out.contains("no trace could be read"), out);
+        assertTrue(out.contains("kept 2 traces of 1 new file"), out);
+        assertFalse(out.contains("grew"), out);
+        assertEquals(2, traces());
+    }
+
+    @Test
+    void what_was_rejected_is_kept_and_the_live_report_counts_it() throws IOException {
+        var out = watch(
+                () -> Files.copy(made, drop.resolve("a.csv")),
+                NOTHING,
+                () -> Files.writeString(drop.resolve("b.csv"), "Serial,Angle (deg),Torque (daNm)\nFW-9,0,?\n"),
+                NOTHING,
+                NOTHING);
+        try (var query = Archive.open(archive).query()) {
+            assertEquals(
+                    1,
+                    query.problems().value().orElseThrow().stream()
+                            .filter(problem -> problem.value().where().file().endsWith("b.csv"))
+                            .filter(problem -> problem.value().code() != ProblemCode.ASSUMED)
+                            .count(),
+                    out);
+        }
+        assertTrue(Files.readString(live.resolve("shift.html")).contains("b.csv"), "the report tells of it");
+        assertEquals(0, CommandLineRun.of("verify", "--archive", archive.toString()).exitCode());
+    }
+
+    @Test
+    void an_archive_that_cannot_be_written_is_told_once_and_again_when_it_is_back() throws IOException {
+        Files.writeString(archive, "in the way");
+        var out = watch(
+                () -> Files.copy(made, drop.resolve("a.csv")),
+                NOTHING,
+                NOTHING,
+                NOTHING,
+                () -> Files.delete(archive),
+                NOTHING);
+        assertEquals(
+                1,
+                out.lines()
+                        .filter(line -> line.contains("tried again at each look"))
+                        .count(),
+                out);
+        assertTrue(out.contains("that is over"), out);
+        assertTrue(out.contains("kept 2 traces of 1 new file"), out);
     }
 
     @Test
