@@ -9,8 +9,21 @@ public enum AngleUnit {
     DEGREE(1.0, "deg", "deg", "°", "degree", "degrees", "degs"),
     /** Radian. */
     RADIAN(180.0 / Math.PI, "rad", "rad", "radian", "radians"),
+    /** Gon, a hundredth of a right angle (NIST Special Publication 811, appendix B.8: 0.9 deg). */
+    GON(0.9, "gon", "gon", "gons"),
     /** Whole turn. */
-    TURN(360.0, "turn", "turn", "turns", "rev", "revs", "revolution", "revolutions", "umdr");
+    TURN(
+            360.0,
+            "turn",
+            "turn",
+            "turns",
+            "rev",
+            "revs",
+            "revolution",
+            "revolutions",
+            "umdr",
+            "umdrehung",
+            "umdrehungen");
 
     private final double factorToDeg;
     private final String symbol;

@@ -14,6 +14,13 @@ class UnitsPublishedTest {
         "lbf·in, 0.1129848, 5e-8",
         "kgf·m, 9.80665, 1e-12",
         "kgf·cm, 0.0980665, 1e-12",
+        "kp·m, 9.80665, 1e-12",
+        "ozf·in, 7.061552e-3, 5e-10",
+        "daN·m, 10, 0",
+        "dN·m, 0.1, 0",
+        "cNm, 0.01, 0",
+        "mNm, 0.001, 0",
+        "kNm, 1000, 0",
         "N·m, 1, 0"
     })
     void torque_units_have_the_published_factors(String unit, double factor, double tolerance) {
@@ -27,13 +34,13 @@ class UnitsPublishedTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"deg, 1", "turns, 360", "rad, 57.29577951308232"})
+    @CsvSource({"deg, 1", "turns, 360", "Umdrehungen, 360", "gon, 0.9", "rad, 57.29577951308232"})
     void angle_units_count_in_degrees(String unit, double degrees) {
         assertEquals(degrees, AngleUnit.parse(unit).orElseThrow().toDeg(1), 1e-12);
     }
 
     @ParameterizedTest
-    @CsvSource({"kN", "''", "|", "nm|n.m", "torque"})
+    @CsvSource({"kN", "''", "|", "nm|n.m", "torque", "MNm"})
     void other_words_are_no_torque_unit(String text) {
         assertTrue(TorqueUnit.parse(text).isEmpty());
     }

@@ -5,10 +5,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.tautlog.intake.toml.Quantity;
+import org.tautlog.trace.AngleUnit;
 
 /**
  * A column's header, cut into its name and its unit: {@code Torque (Nm)}, {@code Drehmoment [Nm]}, {@code M / Nm},
- * {@code torque_Nm}.
+ * {@code torque_Nm}; {@code Revolutions} is both.
  *
  * @param plain the name in lower case without anything but letters and digits
  * @param unit the text where a unit stands; empty where there is none
@@ -29,7 +30,8 @@ public record ColumnName(String plain, String unit) {
      */
     public static ColumnName of(String header) {
         if (header.chars().noneMatch(c -> PARTING.indexOf(c) >= 0 || Character.isWhitespace(c))) {
-            return new ColumnName(plain(header), "");
+            return new ColumnName(
+                    plain(header), AngleUnit.parse(header).equals(Optional.of(AngleUnit.TURN)) ? header : "");
         }
         var bracketed = BRACKETED.matcher(header);
         if (header.length() < 200 && bracketed.matches()) {

@@ -13,7 +13,7 @@ public enum SampleQuantity {
             Quantity.ANGLE,
             "angle angleact actualangle anglevalue measuredangle tighteningangle spindleangle turnangle phi rotation"
                     + " rotationangle winkel drehwinkel istwinkel winkelist winkelistwert winkelwert anziehwinkel"
-                    + " anzugswinkel anzugwinkel weiterdrehwinkel"),
+                    + " anzugswinkel anzugwinkel weiterdrehwinkel turns revolutions umdrehungen"),
     /** Torque. */
     TORQUE(
             Quantity.TORQUE,

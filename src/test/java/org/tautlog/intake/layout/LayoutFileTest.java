@@ -80,7 +80,7 @@ class LayoutFileTest {
             SP(?<~SP((?<~BAD_VALUE~13~is no pattern
             dd.MM.yyyy HH:mm:ss~dd.MM.yyyy bb~BAD_VALUE~15~is no time format
             Europe/Berlin~Europe/Berlim~BAD_VALUE~16~is no time zone
-            "turns"~"Nm"~BAD_UNIT~18~one of deg, rad, turn
+            "turns"~"Nm"~BAD_UNIT~18~one of deg, rad, gon, turn
             Turn = 2~Turn = 2.5~BAD_VALUE~20~a whole stage number
             """)
     void a_slip_is_named_with_its_place(String right, String slip, ProblemCode code, int line, String words) {
