@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.file.BrokenFile;
+import org.tautlog.intake.layout.LayoutSniffer;
 import org.tautlog.intake.text.Line;
 import org.tautlog.intake.text.Row;
 import org.tautlog.intake.text.Words;
@@ -17,13 +18,14 @@ import org.tautlog.problem.Where;
 
 /**
  * One trace under its heading lines. Exports that were put one behind another into a file are as many traces: the next
- * one begins where heading lines or the table's header come again. Where the header comes again and the rows carry on, or
- * a line begins the next stage, the tables are parts of one trace.
+ * one begins where heading lines or the table's header come again. Tables under the same headings are parts of one trace where
+ * the rows carry on or a line begins the next stage; else nobody knows what they are, and the trace is rejected.
  */
 final class FilePerTrace extends TraceTable {
     private final TraceGate gate;
     private final String sha256;
     private final Map<String, String> headings = new HashMap<>();
+    private final Map<String, String> units = new HashMap<>();
     /** Finished tables under the same headings, which may be parts of one trace with what comes. */
     private final List<TraceDraft> parts = new ArrayList<>();
 
@@ -46,19 +48,24 @@ final class FilePerTrace extends TraceTable {
         } else if (!inTable && (line.number() == layout.headerLine() || isHeader(line))) {
             beginTable(line);
         } else if (line.number() == layout.unitsLine()) {
+            text.noteUnits(line);
             ledger.lines.kept(1);
         } else if (text.stage(line).isPresent()) {
             beginStage(text.stage(line).getAsInt());
         } else if (inTable) {
             takeRow(line);
-        } else {
+        } else if (line.number() < layout.headerLine() || !text.isOtherHeader(line)) {
             takeHeading(line);
+        } else {
+            changesColumns(line, Optional.empty());
         }
     }
 
     private void takeRow(Line line) {
         var row = text.row(line);
-        if (text.isComment(line) || row.filter(text::isUnitsAgain).isPresent()) {
+        if (!text.isComment(line) && changesColumns(line, row)) {
+            spoilLast(line);
+        } else if (text.isComment(line) || row.filter(text::isUnitsAgain).isPresent()) {
             ledger.lines.ignored(1);
         } else if (row.filter(text::isHeader).isPresent()) {
             setAside();
@@ -71,6 +78,20 @@ final class FilePerTrace extends TraceTable {
             takeHeading(line);
         } else {
             addRow(line, row);
+        }
+    }
+
+    /** Other columns under the same headings are of the same trace, which is not whole without them. */
+    private void spoilLast(Line line) {
+        setAside();
+        if (!parts.isEmpty()) {
+            parts.get(parts.size() - 1)
+                    .spoil(
+                            ProblemCode.BAD_TRACE,
+                            text.at(line),
+                            "the columns or their units change within the trace",
+                            "one header for one trace",
+                            "");
         }
     }
 
@@ -97,7 +118,10 @@ final class FilePerTrace extends TraceTable {
 
     private void takeHeading(Line line) {
         var heading = text.heading(line);
-        if (heading.isPresent()) {
+        if (heading.filter(found -> isOtherUnit(found.getKey(), found.getValue()))
+                .isPresent()) {
+            stopAt(line, "the unit in " + Words.quoted(heading.get().getKey()) + " changes");
+        } else if (heading.isPresent()) {
             headings.putIfAbsent(heading.get().getKey(), heading.get().getValue());
             ledger.lines.kept(1);
         } else if (line.number() < text.layout().headerLine() || text.isComment(line)) {
@@ -110,6 +134,12 @@ final class FilePerTrace extends TraceTable {
                     "a heading such as Serial: FW-000001, or the table's header",
                     ""));
         }
+    }
+
+    /** The layout was told from the first headings, so later ones must not say another unit. */
+    private boolean isOtherUnit(String key, String value) {
+        return LayoutSniffer.namesUnit(key)
+                && !units.computeIfAbsent(key, first -> value).equals(value);
     }
 
     private void beginTable(Line line) {
@@ -140,12 +170,20 @@ final class FilePerTrace extends TraceTable {
         setAside();
         TraceDraft whole = null;
         for (var part : parts) {
-            if (whole != null && part.belongsTo(whole)) {
-                whole.append(part).ifPresent(ledger::assume);
-            } else {
-                settle(whole);
+            if (whole == null) {
                 whole = part;
+                continue;
             }
+            if (!part.belongsTo(whole)) {
+                whole.spoil(
+                        ProblemCode.BAD_TRACE,
+                        part.firstRow(),
+                        "a second table stands under the same headings and does not carry on the first: is it the next"
+                                + " stage, or another tightening?",
+                        "a line such as Stage: 2 before a stage's table, or headings of its own before a tightening's",
+                        "");
+            }
+            whole.append(part).ifPresent(ledger::assume);
         }
         settle(whole);
         parts.clear();
@@ -181,7 +219,7 @@ final class FilePerTrace extends TraceTable {
     @Override
     void end() {
         settle();
-        if (!inTable && sawTable && !headings.isEmpty()) {
+        if (!inTable && sawTable && !stopped() && !headings.isEmpty()) {
             ledger.problem(new Problem(
                     ProblemCode.TRUNCATED,
                     Where.file(text.file()),

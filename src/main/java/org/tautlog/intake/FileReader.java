@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipException;
 import org.tautlog.intake.file.BrokenFile;
+import org.tautlog.intake.file.GzipBytes;
 import org.tautlog.intake.file.LogFile;
 import org.tautlog.intake.file.SealedFile;
 import org.tautlog.intake.file.SealedFile.Kind;
@@ -100,8 +101,18 @@ final class FileReader {
     }
 
     private void proveChecksum(LogFile file, SealedFile sealed) throws IOException {
-        try (var stream = open(file, sealed)) {
+        try (var bytes = new BufferedInputStream(Files.newInputStream(file.path()));
+                var packed = new GzipBytes(bytes);
+                var stream = watched(packed, sealed)) {
             SealedFile.drain(stream);
+            if (packed.hasBytesBehind()) {
+                ledger.problem(new Problem(
+                        ProblemCode.BAD_ARCHIVE,
+                        Where.file(file.name()),
+                        "bytes stand behind the end of the packed text and are not read",
+                        "nothing behind it",
+                        "find out what was written to the file after it was packed"));
+            }
         } catch (java.io.EOFException e) {
             // Cut short: what stands before the cut is whole, and the reading meets the cut again with its line.
             return;
@@ -112,12 +123,10 @@ final class FileReader {
 
     private InputStream open(LogFile file, SealedFile sealed) throws IOException {
         var bytes = new BufferedInputStream(Files.newInputStream(file.path()));
-        return sealed.kind() == Kind.GZIP
-                ? new Unpacked(
-                        new GZIPInputStream(bytes, 1 << 15),
-                        sealed.bytes(),
-                        bounds.mostUnpackedBytes(),
-                        bounds.mostUnpackedRatio())
-                : bytes;
+        return sealed.kind() == Kind.GZIP ? watched(new GZIPInputStream(bytes, 1 << 15), sealed) : bytes;
+    }
+
+    private Unpacked watched(InputStream unpacked, SealedFile sealed) {
+        return new Unpacked(unpacked, sealed.bytes(), bounds.mostUnpackedBytes(), bounds.mostUnpackedRatio());
     }
 }

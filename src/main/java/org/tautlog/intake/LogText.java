@@ -13,6 +13,7 @@ import org.tautlog.intake.layout.IdentityField;
 import org.tautlog.intake.layout.LayoutSniffer;
 import org.tautlog.intake.layout.LogLayout;
 import org.tautlog.intake.layout.Origin;
+import org.tautlog.intake.layout.SampleQuantity;
 import org.tautlog.intake.text.Cells;
 import org.tautlog.intake.text.Line;
 import org.tautlog.intake.text.Row;
@@ -30,12 +31,13 @@ final class LogText {
     private static final Pattern SIGNED_KEY = Pattern.compile("\\s*[^:=\\s]+(?: [^:=\\s]+){0,4}\\s*[:=]");
 
     private static final Pattern STAGE_LINE = Pattern.compile(
-            "(?i)[\\[#=*-]*\\s*(?:stage|step|stufe|schritt|phase)\\s*(?:no\\.?|nr\\.?)?\\s*[:=;,\\t]?\\s*([0-9]{1,3})\\s*[\\]=*;,\\t-]*");
+            "(?i)[\\[#=*-]*\\s*(?:stage|step|stufe|schritt|phase)\\s*(?:no\\.?|nr\\.?)?\\s*[:=;,\\t]?\\s*([0-9]{1,3})(?:\\s*[:;,\\t-]\\s*\\p{L}[^0-9:=]{0,40}?)?\\s*[\\]=*;,\\t-]*");
 
     private final String file;
     private final FileLayout layout;
     private final Cells cells;
     private final Map<IdentityField, String> fromFileName;
+    private List<String> units = List.of();
 
     LogText(String file, FileLayout layout) {
         this.file = file;
@@ -96,6 +98,26 @@ final class LogText {
         return row.isSame(layout.header());
     }
 
+    /** Remembers the row of units under the first header. */
+    void noteUnits(Line line) {
+        units = row(line).map(List::copyOf).orElse(List.of());
+    }
+
+    /** Whether a row where the first header has numbers names other columns, or other units. */
+    boolean isOtherHeader(Line line, Row row) {
+        var torque = layout.samples().get(SampleQuantity.TORQUE);
+        boolean numbers = torque == null || !torque.isColumn() || beginsANumber(row.get(torque.column()));
+        return !numbers && ((isUnitsAgain(row) && !row.isSame(units)) || (!isHeader(row) && isOtherHeader(line)));
+    }
+
+    boolean isOtherHeader(Line line) {
+        return LayoutSniffer.isHeader(layout.stated(), line);
+    }
+
+    private static boolean beginsANumber(String cell) {
+        return !cell.isEmpty() && (Character.isDigit(cell.charAt(0)) || "+-.,[\u2212".indexOf(cell.charAt(0)) >= 0);
+    }
+
     /** A line of {@code key: value}, {@code key = value} or of a key cell and a value cell. */
     Optional<Map.Entry<String, String>> heading(Line line) {
         if (line.tooLong() || line.isBlank()) {
@@ -110,14 +132,16 @@ final class LogText {
         }
         var whole = parts.size() == 1 ? parts.get(0) : text;
         int colon = whole.indexOf(':');
-        int sign = colon >= 0 ? colon : whole.indexOf('=');
+        int equal = whole.indexOf('=');
+        boolean byColon = colon >= 0 && (equal < 0 || colon < equal);
+        int sign = byColon ? colon : equal;
         int delimiter = whole.indexOf(layout.delimiter());
         if (sign > 0 && (delimiter < 0 || sign < delimiter || layout.delimiter() == Cells.BLANKS)) {
             var behind = whole.substring(sign + 1);
             // A heading that fills one quoted cell has its delimiters in the value itself.
             boolean quotedWhole = parts.size() == 1 && text.stripLeading().startsWith("\"");
             return Optional.of(Map.entry(
-                    whole.substring(0, sign).strip(), quotedWhole ? behind.strip() : valueOf(behind, colon >= 0)));
+                    whole.substring(0, sign).strip(), quotedWhole ? behind.strip() : valueOf(behind, byColon)));
         }
         return parts.size() >= 2 && !parts.get(0).isEmpty()
                 ? Optional.of(Map.entry(parts.get(0), parts.get(1)))
@@ -132,7 +156,7 @@ final class LogText {
                 : Optional.empty();
     }
 
-    /** A line that does nothing but begin a stage: {@code Stage: 2}, {@code [Schritt 2]}. */
+    /** A line that does nothing but begin a stage: {@code Stage: 2}, {@code [Schritt 2]}, {@code Stage 1: snug}. */
     OptionalInt stage(Line line) {
         // Nearly all lines are rows, and those begin with a number.
         boolean row = line.tooLong()

@@ -53,6 +53,9 @@ final class LongTable extends TraceTable {
             takeHeading(line);
         } else if (line.number() == layout.headerLine() || line.number() == layout.unitsLine()) {
             ledger.lines.kept(1);
+            if (line.number() == layout.unitsLine()) {
+                text.noteUnits(line);
+            }
         } else if (text.isComment(line)) {
             ledger.lines.ignored(1);
         } else {
@@ -72,13 +75,17 @@ final class LongTable extends TraceTable {
 
     private void takeRow(Line line) {
         var row = text.row(line);
-        if (row.filter(cells -> text.isHeader(cells) || text.isUnitsAgain(cells))
+        var cells = row.or(() -> text.cut(line)).orElseGet(Row::none);
+        var current = draft;
+        boolean same = row.isPresent() && current != null && isSameKey(cells);
+        if (!same && changesColumns(line, row)) {
+            return;
+        }
+        if (row.filter(found -> text.isHeader(found) || text.isUnitsAgain(found))
                 .isPresent()) {
             ledger.lines.ignored(1);
             return;
         }
-        var cells = row.or(() -> text.cut(line)).orElseGet(Row::none);
-        var current = draft;
         if (current == null || (hasKey(cells) && !isSameKey(cells))) {
             if (current != null && row.isEmpty() && !line.ended()) {
                 // The key itself may be cut, and then the row belongs to the trace before.

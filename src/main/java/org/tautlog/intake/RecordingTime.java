@@ -25,7 +25,18 @@ final class RecordingTime {
         if (text.isEmpty()) {
             return null;
         }
-        var reading = new TimeReader(layout.stated().time()).read(text);
+        var reader = new TimeReader(layout.stated().time());
+        var reading = reader.read(text);
+        if (reader.isPassedOver(text)) {
+            ledger.problem(new Problem(
+                    ProblemCode.BAD_TIME,
+                    where.at("time"),
+                    "no clock of " + layout.stated().time().zone() + " shows the recording time " + Words.quoted(text)
+                            + ": they are put forward over it; the trace is kept without it",
+                    "a time of that zone",
+                    "find out which zone the station's clock keeps, and state it under [time] zone"));
+            return null;
+        }
         if (reading.isEmpty()) {
             ledger.problem(new Problem(
                     ProblemCode.BAD_TIME,
@@ -42,6 +53,15 @@ final class RecordingTime {
                     "recording times state no zone; they are taken to be UTC",
                     "",
                     "state it in layout.toml under [time] zone"));
+        }
+        if (reading.get().twice()) {
+            ledger.assume(new Problem(
+                    ProblemCode.ASSUMED,
+                    where.at("time"),
+                    "the clocks of " + layout.stated().time().zone() + " show " + Words.quoted(text)
+                            + " twice, as they are put back; it is taken to be the first",
+                    "",
+                    "let the station's clock keep UTC, or export the offset with the time"));
         }
         return reading.get().time();
     }

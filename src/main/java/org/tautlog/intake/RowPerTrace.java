@@ -41,12 +41,16 @@ final class RowPerTrace extends TraceTable {
             ledger.lines.kept(1);
         } else if (line.number() == layout.headerLine() || line.number() == layout.unitsLine()) {
             ledger.lines.kept(1);
+            if (line.number() == layout.unitsLine()) {
+                text.noteUnits(line);
+            }
         } else if (text.isComment(line)
                 || text.row(line)
-                        .filter(cells -> text.isHeader(cells) || text.isUnitsAgain(cells))
+                        .filter(cells ->
+                                text.isHeader(cells) || (text.isUnitsAgain(cells) && !text.isOtherHeader(line, cells)))
                         .isPresent()) {
             ledger.lines.ignored(1);
-        } else {
+        } else if (!changesColumns(line, text.row(line))) {
             takeTrace(line);
         }
     }

@@ -125,10 +125,12 @@ final class TextLogs {
         }
         var encoding = Encoding.sniff(head, head.length);
         if (encoding.isPresent() && !encoding.get().certain()) {
+            int line = Encoding.lineOfMalformed(head, head.length);
             ledger.assume(new Problem(
                     ProblemCode.ASSUMED,
-                    Where.file(file).at("encoding"),
-                    "the encoding is taken to be " + encoding.get().charset(),
+                    (line > 0 ? Where.line(file, line) : Where.file(file)).at("encoding"),
+                    "the encoding is taken to be " + encoding.get().charset()
+                            + (line > 0 ? ", as line " + line + " holds bytes that are no UTF-8" : ""),
                     "",
                     "state it in layout.toml under [text] encoding"));
         }

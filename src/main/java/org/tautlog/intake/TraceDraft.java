@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.layout.FileLayout;
 import org.tautlog.intake.layout.IdentityField;
@@ -20,6 +21,9 @@ import org.tautlog.trace.Curve;
 
 /** A trace while its rows come in. The first thing wrong with it is kept; from then on rows are only counted. */
 final class TraceDraft {
+    /** A mark before each three digits. */
+    private static final Pattern MARKED = Pattern.compile("[-+\u2212]?[0-9]{1,3}(?:[.,][0-9]{3})+(?:[.,][0-9]+)?");
+
     private final FileLayout layout;
     private final Where firstRow;
     private final int mostSamples;
@@ -199,7 +203,9 @@ final class TraceDraft {
                 at(line).at(name),
                 Words.quoted(row.get(source.column())) + " is no number",
                 expected,
-                "");
+                MARKED.matcher(row.get(source.column())).matches()
+                        ? "where the other mark stands between thousands, state it in layout.toml under [text] thousands = true"
+                        : "");
     }
 
     /** What lies nearer to the end of an earlier part than to its beginning carries it on. */

@@ -117,6 +117,14 @@ final class TraceGate {
                 return Optional.empty();
             }
         }
+        if (values.values().stream().anyMatch(FormulaGuard::isFormula)) {
+            ledger.assume(new Problem(
+                    ProblemCode.ASSUMED,
+                    draft.firstRow().at("serial"),
+                    "cells written as a formula, such as =\"0001\", are taken to be the text within",
+                    "",
+                    "export them as they are"));
+        }
         int attempt = attempt(draft, values.get(IdentityField.ATTEMPT));
         return attempt < 1
                 ? Optional.empty()

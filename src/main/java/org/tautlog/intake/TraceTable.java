@@ -17,6 +17,7 @@ abstract class TraceTable {
     final LogText text;
     final ReadLedger ledger;
     final int mostSamples;
+    private boolean changed;
 
     TraceTable(LogText text, ReadLedger ledger, int mostSamples) {
         this.text = text;
@@ -29,13 +30,47 @@ abstract class TraceTable {
         int last = 0;
         for (var next = lines.next(); next.isPresent(); next = lines.next()) {
             last = next.get().number();
-            take(next.get());
+            if (changed) {
+                ledger.lines.rejected(1);
+            } else {
+                take(next.get());
+            }
         }
         if (bytes.broken().isPresent()) {
             breakOff(Where.line(text.file(), last), bytes.broken().get());
         }
         end();
         ledger.lines.in(lines.linesTaken());
+    }
+
+    /**
+     * Whether a line, which is no row of numbers, is a header of other columns or units. What stands below would be read by
+     * the first header, so nothing of it is read.
+     */
+    final boolean changesColumns(Line line, Optional<Row> row) {
+        if (row.isEmpty() ? text.isOtherHeader(line) : text.isOtherHeader(line, row.get())) {
+            stopAt(line, "the columns or their units change");
+            return true;
+        }
+        return false;
+    }
+
+    /** Nothing from a line on is read, as what was stated before it no longer holds; that is one trace or more. */
+    final void stopAt(Line line, String what) {
+        changed = true;
+        ledger.traces.in(1);
+        ledger.traces.rejected(1);
+        reject(new Problem(
+                ProblemCode.UNKNOWN_LAYOUT,
+                text.at(line),
+                what + " at line " + line.number() + "; nothing is read from there on",
+                "one header and one set of units in a file",
+                "export the parts into files of their own"));
+    }
+
+    /** Whether nothing more is read. */
+    final boolean stopped() {
+        return changed;
     }
 
     /** Adds a line, cut into its cells where it can be, to a draft, or says why it is none. */

@@ -112,7 +112,8 @@ class ExportDialectsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Stage: %d", "Step %d", "[Stufe %d]", "Schritt Nr. %d"})
+    @ValueSource(
+            strings = {"Stage: %d", "Stage %d: snug", "Step %d - Anziehen", "Step %d", "[Stufe %d]", "Schritt Nr. %d"})
     void two_stages_as_two_tables_are_one_trace(String line) throws IOException {
         var head = "Angle (deg);Torque (Nm)\n";
         var text = "Serial: 000123\n\n" + String.format(Locale.ROOT, line, 1) + '\n' + head + rows(';', '.', 0, 70)
@@ -167,6 +168,25 @@ class ExportDialectsTest {
         var summary = LogReader.read(List.of(file), ReadOptions.withDefaults(), traces::add);
         assertNull(only(traces).identity().time());
         assertEquals(ProblemCode.BAD_TIME, summary.problems().get(0).code());
+    }
+
+    /** The clocks of Europe/Berlin went on at 02:00 on 29 March 2026 and back at 03:00 on 25 October (Directive 2000/84/EC). */
+    @ParameterizedTest
+    @CsvSource({"2026-03-29 02:30:00, bad-time", "2026-10-25 02:30:00, assumed", "2026-10-25 03:30:00, ''"})
+    void a_local_time_that_no_clock_shows_or_one_that_comes_twice_is_said(String written, String code)
+            throws IOException {
+        var traces = new ArrayList<Trace>();
+        var file = file(
+                "Serial: 000123\nTime zone: Europe/Berlin\nRecorded: " + written + '\n'
+                        + table(';', '.', "Angle (deg)", "Torque (Nm)"),
+                "UTF-8");
+        var summary = LogReader.read(List.of(file), ReadOptions.withDefaults(), traces::add);
+        assertEquals(code.equals("bad-time"), only(traces).identity().time() == null);
+        assertEquals(code.equals("bad-time") ? 1 : 0, summary.problems().size());
+        assertEquals(
+                code.equals("assumed"),
+                summary.assumptions().stream()
+                        .anyMatch(assumed -> assumed.what().contains("twice")));
     }
 
     @ParameterizedTest

@@ -25,7 +25,7 @@ import org.tomlj.TomlArray;
  */
 class IntakeCasesTest {
     private static final Path CASES = Path.of("src/test/resources/intake");
-    private static final int HOW_MANY = 71;
+    private static final int HOW_MANY = 82;
 
     @TestFactory
     Stream<DynamicTest> each_case_has_the_outcome_beside_it() throws IOException {
@@ -64,6 +64,12 @@ class IntakeCasesTest {
         for (var key : list(expected.getArrayOrEmpty("assumed"))) {
             assertTrue(assumed.contains(key), () -> "no assumption about " + key + " among " + assumed);
         }
+        expected.getArrayOrEmpty("assumed-lines")
+                .toList()
+                .forEach(line -> assertTrue(
+                        summary.assumptions().stream()
+                                .anyMatch(problem -> problem.where().line() == (Long) line),
+                        () -> "no assumption about line " + line));
         traces.forEach(trace -> assertEquals(64, trace.source().sha256().length()));
     }
 

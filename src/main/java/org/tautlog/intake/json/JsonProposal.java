@@ -73,7 +73,7 @@ public final class JsonProposal {
         text.section("json");
         text.line("traces", LayoutLines.quoted(traces.path()), whyTraces());
         text.section("identity");
-        text.time(identity(curve, series));
+        text.time(identity(curve, series), null);
         text.section("samples");
         curve.write(text, traces.first());
         return Outcome.of(text.text(), List.of());

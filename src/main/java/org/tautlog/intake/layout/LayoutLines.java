@@ -1,9 +1,11 @@
 package org.tautlog.intake.layout;
 
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /** The lines of a proposed layout file, each with its reason behind it. */
 public final class LayoutLines {
@@ -67,10 +69,15 @@ public final class LayoutLines {
      * Writes the section of recording times.
      *
      * @param times times as the file writes them
+     * @param zone the zone that the file states; null where it states none
      */
-    public void time(List<String> times) {
+    public void time(List<String> times, @Nullable ZoneId zone) {
         section("time");
-        text.append("# zone = \"Europe/Berlin\"   # of times that carry none; without it they count as UTC\n");
+        if (zone != null) {
+            line("zone", quoted(zone.getId()), "a line above the table");
+        } else {
+            text.append("# zone = \"Europe/Berlin\"   # of times that carry none; without it they count as UTC\n");
+        }
         SlashDates.lines(times).ifPresent(lines -> text.append(lines).append('\n'));
     }
 

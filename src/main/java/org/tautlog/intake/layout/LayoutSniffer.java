@@ -6,10 +6,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tautlog.intake.text.Cells;
 import org.tautlog.intake.text.Line;
 import org.tautlog.intake.text.NumberForm;
 import org.tautlog.intake.text.Row;
+import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -27,6 +29,7 @@ public final class LayoutSniffer {
     private final String file;
     private final List<Line> head;
     private final List<Problem> assumed = new ArrayList<>();
+    private StatedAbove above = new StatedAbove();
 
     private LayoutSniffer(LogLayout stated, String file, List<Line> head) {
         this.stated = stated;
@@ -50,6 +53,7 @@ public final class LayoutSniffer {
     }
 
     private Outcome<FileLayout> complete(HeaderSearch.Header header) {
+        above = StatedAbove.of(head, header.line());
         if (stated.text().delimiter() == null) {
             assume("delimiter", "cells are taken to be separated by " + spelt(header.delimiter()), "[text] delimiter");
         }
@@ -90,7 +94,7 @@ public final class LayoutSniffer {
         });
         return Outcome.of(
                 new FileLayout(
-                        stated,
+                        withZone(),
                         shape,
                         header.delimiter(),
                         numbers,
@@ -103,6 +107,11 @@ public final class LayoutSniffer {
                         timeOfDayColumn(header),
                         separator == 0 ? ' ' : separator),
                 assumed);
+    }
+
+    private LogLayout withZone() {
+        var zone = above.zone();
+        return zone == null || stated.time().zone() != null ? stated : stated.withZone(zone);
     }
 
     private static List<String> valuesOf(List<String> row, Map<SampleQuantity, SampleColumn> samples) {
@@ -136,6 +145,29 @@ public final class LayoutSniffer {
             any |= known;
         }
         return any;
+    }
+
+    /**
+     * Says whether a line names the columns of a table, by the layout's names or the usual ones.
+     *
+     * @param stated what the layout states
+     * @param line the line
+     * @return whether it is a header that could stand above samples
+     */
+    public static boolean isHeader(LogLayout stated, Line line) {
+        return Stream.of(stated, LogLayout.unstated())
+                .anyMatch(layout ->
+                        new HeaderSearch(layout).find("", List.of(line)).value().isPresent());
+    }
+
+    /**
+     * Says whether a line above a table states the unit of one of its columns.
+     *
+     * @param key the line's key, such as {@code Torque unit}
+     * @return whether its value is a unit
+     */
+    public static boolean namesUnit(String key) {
+        return StatedAbove.unitOf(key).isPresent();
     }
 
     private static String unitIn(String cell) {
@@ -178,6 +210,18 @@ public final class LayoutSniffer {
         if (unit.isEmpty() && !units.isEmpty()) {
             unit = unitIn(units.get(column));
         }
+        var unitAbove = above.unit(quantity);
+        if (unit.isEmpty()) {
+            unit = unitAbove;
+        } else if (!unitAbove.isEmpty()
+                && !physical.get().factor(unit).equals(physical.get().factor(unitAbove))) {
+            return Optional.of(new Problem(
+                    ProblemCode.BAD_UNIT,
+                    Where.line(file, header.line()).at(name),
+                    "the column is in " + Words.quoted(unit) + ", a line above it says " + Words.quoted(unitAbove),
+                    "one unit",
+                    "state the right one in a layout.toml beside the file"));
+        }
         if (unit.isEmpty()) {
             unit = quantity.usualUnit();
             assume(
@@ -190,7 +234,7 @@ public final class LayoutSniffer {
             return Optional.of(new Problem(
                     ProblemCode.BAD_UNIT,
                     Where.line(file, header.line()).at(name),
-                    "'" + unit + "' is no unit of " + physical.get().words(),
+                    Words.quoted(unit) + " is no unit of " + physical.get().words(),
                     "one of " + String.join(", ", physical.get().symbols()),
                     "state the unit in a layout.toml beside the file"));
         }

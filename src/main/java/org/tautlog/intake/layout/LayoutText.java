@@ -14,11 +14,15 @@ import org.tautlog.intake.text.Row;
  * person can correct what is wrong and nothing is left to be told again.
  */
 public final class LayoutText {
+    /** End of the reason of a line that states nothing, as its unit is not known. */
+    public static final String SAY_WHICH = "say which unit it is; CHECK THIS";
+
     private final FileLayout layout;
     private final Map<String, String> guesses;
     private final List<List<String>> rows;
     private final List<String> headTimes;
     private final LayoutLines text;
+    private final StatedAbove above;
 
     private LayoutText(
             String file, FileLayout layout, List<String> headTimes, Map<String, String> guesses, List<Line> head) {
@@ -26,6 +30,7 @@ public final class LayoutText {
         this.layout = layout;
         this.headTimes = List.copyOf(headTimes);
         this.guesses = guesses;
+        this.above = StatedAbove.of(head, layout.headerLine());
         var cutter = new Cells(layout.delimiter());
         this.rows = head.stream()
                 .filter(line -> line.number() > Math.max(layout.headerLine(), layout.unitsLine()))
@@ -70,17 +75,32 @@ public final class LayoutText {
                 "cuts line " + layout.headerLine() + " into the most known columns");
         var mark = String.valueOf(layout.numbers().decimalMark());
         text.line("decimal-mark", LayoutLines.quoted(mark), "the last mark in most numbers");
+        if (layout.numbers().thousandsStated() || thousands()) {
+            text.line("thousands", "true", "no other reading explains the numbers");
+        }
         text.section("identity");
         writeIdentity(headings);
-        text.time(times());
+        text.time(times(), layout.stated().time().zone());
         text.section("samples");
         for (var quantity : SampleQuantity.values()) {
             var source = layout.samples().get(quantity);
-            if (source != null && source.isColumn()) {
+            var reason = guesses.getOrDefault(quantity.key(), "");
+            if (source != null && source.isColumn() && reason.endsWith(SAY_WHICH)) {
+                text.comment(quantity.key() + " = { column = "
+                        + LayoutLines.quoted(layout.header().get(source.column())) + ", unit = \"\" }   # " + reason);
+            } else if (source != null && source.isColumn()) {
                 text.line(quantity.key(), sample(quantity, source), sampleReason(quantity, source));
             }
         }
         writeTrace();
+    }
+
+    private boolean thousands() {
+        return layout.samples().values().stream()
+                .filter(SampleColumn::isColumn)
+                .anyMatch(source -> NumberSearch.provesThousands(
+                        rows.stream().map(row -> row.get(source.column())).toList(),
+                        layout.numbers().decimalMark()));
     }
 
     private String shapeReason() {
@@ -170,6 +190,7 @@ public final class LayoutText {
         }
         boolean unitKnown = quantity == SampleQuantity.STAGE
                 || layout.unitsLine() > 0
+                || !above.unit(quantity).isEmpty()
                 || !ColumnName.of(layout.header().get(source.column())).unit().isEmpty();
         return (unitKnown ? "a usual name of it" : "a usual name of it; the file states NO UNIT")
                 + example(source.column());

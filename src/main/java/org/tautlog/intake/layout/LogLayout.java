@@ -1,5 +1,6 @@
 package org.tautlog.intake.layout;
 
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -54,6 +55,36 @@ public record LogLayout(
                 List.of(),
                 List.of(),
                 null);
+    }
+
+    /**
+     * The same layout with other samples.
+     *
+     * @param others where each quantity of the samples comes from
+     * @return the changed layout
+     */
+    public LogLayout withSamples(Map<SampleQuantity, SampleSource> others) {
+        return new LogLayout(text, shape, identity, fileName, time, others, listSeparator, traceKey, ignore, json);
+    }
+
+    /**
+     * The same layout with another zone of times that carry none.
+     *
+     * @param zone the zone
+     * @return the changed layout
+     */
+    public LogLayout withZone(ZoneId zone) {
+        return new LogLayout(
+                text,
+                shape,
+                identity,
+                fileName,
+                new TimeForm(time.format(), zone),
+                samples,
+                listSeparator,
+                traceKey,
+                ignore,
+                json);
     }
 
     /**

@@ -46,19 +46,34 @@ public final class TimeReader {
      *
      * @param time the time
      * @param zoneAssumed whether neither the text nor the layout states a zone, so that UTC was taken
+     * @param twice whether the clocks of the zone show this time twice, as they are put back; the first was taken
      */
-    public record Reading(OffsetDateTime time, boolean zoneAssumed) {}
+    public record Reading(OffsetDateTime time, boolean zoneAssumed, boolean twice) {}
 
     /**
      * Reads a time.
      *
      * @param text the cell or heading
-     * @return the time, or empty where it has none of the forms
+     * @return the time, or empty where it has none of the forms, or the clocks of the zone never show it
      */
     public Optional<Reading> read(String text) {
+        return parsed(text).flatMap(this::reading);
+    }
+
+    /**
+     * Says whether a time is one that the clocks of the stated zone pass over, as they are put forward.
+     *
+     * @param text the cell or heading
+     * @return whether it is
+     */
+    public boolean isPassedOver(String text) {
+        return parsed(text).isPresent() && read(text).isEmpty();
+    }
+
+    private Optional<TemporalAccessor> parsed(String text) {
         for (var format : form.format() == null ? USUAL : List.of(form.format())) {
             try {
-                return Optional.of(reading(format.parseBest(text, OffsetDateTime::from, LocalDateTime::from)));
+                return Optional.of(format.parseBest(text, OffsetDateTime::from, LocalDateTime::from));
             } catch (DateTimeException e) {
                 // The next format may fit; where none does the caller reports it.
             }
@@ -66,14 +81,16 @@ public final class TimeReader {
         return Optional.empty();
     }
 
-    private Reading reading(TemporalAccessor parsed) {
+    private Optional<Reading> reading(TemporalAccessor parsed) {
         if (parsed instanceof OffsetDateTime time) {
-            return new Reading(time, false);
+            return Optional.of(new Reading(time, false, false));
         }
         var local = LocalDateTime.from(parsed);
-        return form.zone() == null
-                ? new Reading(local.atOffset(ZoneOffset.UTC), true)
-                : new Reading(local.atZone(form.zone()).toOffsetDateTime(), false);
+        if (form.zone() == null) {
+            return Optional.of(new Reading(local.atOffset(ZoneOffset.UTC), true, false));
+        }
+        var offsets = form.zone().getRules().getValidOffsets(local);
+        return offsets.stream().findFirst().map(first -> new Reading(local.atOffset(first), false, offsets.size() > 1));
     }
 
     private static DateTimeFormatter usual(String date, Locale months) {

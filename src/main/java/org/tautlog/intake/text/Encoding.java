@@ -106,9 +106,29 @@ public record Encoding(Charset charset, int markBytes, boolean certain) {
     }
 
     private static boolean isUtf8(byte[] head, int length) {
-        var decoder = StandardCharsets.UTF_8.newDecoder();
+        return firstMalformed(head, length) < 0;
+    }
+
+    /**
+     * The line on which the first bytes stand that are no UTF-8.
+     *
+     * @param head the first bytes of the file
+     * @param length how many of them are filled
+     * @return the 1-based line; 0 where there are none
+     */
+    public static int lineOfMalformed(byte[] head, int length) {
+        int at = firstMalformed(head, length);
+        int line = at < 0 ? 0 : 1;
+        for (int i = 0; i < at; i++) {
+            line += head[i] == '\n' ? 1 : 0;
+        }
+        return line;
+    }
+
+    private static int firstMalformed(byte[] head, int length) {
+        var bytes = ByteBuffer.wrap(head, 0, length);
         // The last character may be cut by the end of the head: that is no fault yet.
-        var result = decoder.decode(ByteBuffer.wrap(head, 0, length), CharBuffer.allocate(length + 1), false);
-        return !result.isError();
+        var result = StandardCharsets.UTF_8.newDecoder().decode(bytes, CharBuffer.allocate(length + 1), false);
+        return result.isError() ? bytes.position() : -1;
     }
 }

@@ -5,7 +5,7 @@ package org.tautlog.intake.text;
  *
  * <p>A text that begins with {@code = + - @}, with a wide form of one of these or with an apostrophe is written with
  * one apostrophe before it; reading drops an apostrophe that stands before one of these signs. A foreign
- * {@code 'abc} stays as it is. Numbers are no text and are never guarded.
+ * {@code 'abc} stays as it is. Reading takes the text out of {@code ="abc"} too. Numbers are no text and are never guarded.
  *
  * <p>Source: OWASP, "CSV Injection", for the signs; the wide forms from memory.
  */
@@ -29,10 +29,23 @@ public final class FormulaGuard {
      * A text as it was before it was written.
      *
      * @param cell a cell that was read
-     * @return the text, without the apostrophe that guarded it
+     * @return the text, without what guarded it
      */
     public static String unguard(String cell) {
+        if (isFormula(cell)) {
+            return cell.substring(2, cell.length() - 1).replace("\"\"", "\"");
+        }
         return !cell.isEmpty() && cell.charAt(0) == APOSTROPHE && beginsWithSign(cell, 1) ? cell.substring(1) : cell;
+    }
+
+    /**
+     * Says whether a cell is a formula that gives nothing but a text, as others keep a spreadsheet from dropping zeros.
+     *
+     * @param cell a cell that was read, such as {@code ="00004711"}
+     * @return whether it is
+     */
+    public static boolean isFormula(String cell) {
+        return cell.length() > 3 && cell.startsWith("=\"") && cell.endsWith("\"");
     }
 
     private static boolean beginsWithSign(String text, int at) {

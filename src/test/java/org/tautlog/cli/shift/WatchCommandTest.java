@@ -155,7 +155,8 @@ class WatchCommandTest {
                     out);
         }
         assertTrue(Files.readString(live.resolve("shift.html")).contains("b.csv"), "the report tells of it");
-        assertEquals(0, CommandLineRun.of("verify", "--archive", archive.toString()).exitCode());
+        assertEquals(
+                0, CommandLineRun.of("verify", "--archive", archive.toString()).exitCode());
     }
 
     @Test
