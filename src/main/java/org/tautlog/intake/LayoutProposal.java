@@ -6,6 +6,7 @@ import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,8 +23,12 @@ import org.tautlog.intake.layout.LayoutText;
 import org.tautlog.intake.layout.LogLayout;
 import org.tautlog.intake.layout.LogShape;
 import org.tautlog.intake.layout.Origin;
+import org.tautlog.intake.layout.SampleQuantity;
+import org.tautlog.intake.layout.SampleSource;
 import org.tautlog.intake.text.Line;
 import org.tautlog.problem.Outcome;
+import org.tautlog.problem.Problem;
+import org.tautlog.problem.ProblemCode;
 import org.tautlog.trace.Trace;
 
 /**
@@ -58,7 +63,18 @@ public record LayoutProposal(String text, List<Trace> traces, ReadSummary summar
                     : tried(file, proposed.value().get(), mostTraces);
         }
         var look = new Look(file, LogLayout.unstated());
-        Map<String, String> guesses = Map.of();
+        Map<String, String> guesses = new HashMap<>();
+        var stated = LogLayout.unstated();
+        for (var unit = look.unknownUnit(); unit.isPresent() && guesses.size() < 3; unit = look.unknownUnit()) {
+            var column = String.valueOf(unit.get().where().key());
+            var quantity = SampleQuantity.named(column).orElseThrow();
+            guesses.put(quantity.key(), unit.get().what() + "; " + LayoutText.SAY_WHICH);
+            var samples = new EnumMap<SampleQuantity, SampleSource>(SampleQuantity.class);
+            samples.putAll(stated.samples());
+            samples.put(quantity, new SampleSource(column, 1.0, 1, 0.0, Map.of()));
+            stated = stated.withSamples(samples);
+            look = new Look(file, stated);
+        }
         if (look.seen == null || look.seen.layout().value().isEmpty()) {
             var guess = look.seen == null ? Optional.<ColumnGuess>empty() : ColumnGuess.of(look.seen.head());
             if (guess.isEmpty()) {
@@ -127,6 +143,18 @@ public record LayoutProposal(String text, List<Trace> traces, ReadSummary summar
         public boolean sees(String name, Charset charset, Outcome<FileLayout> layout, List<Line> head) {
             seen = seen == null ? new Seen(name, charset, layout, head) : seen;
             return false;
+        }
+
+        /** The column of samples whose unit is not known. */
+        private Optional<Problem> unknownUnit() {
+            return seen == null
+                    ? Optional.empty()
+                    : seen.layout().problems().stream()
+                            .filter(problem -> problem.code() == ProblemCode.BAD_UNIT)
+                            .filter(problem -> SampleQuantity.named(
+                                            String.valueOf(problem.where().key()))
+                                    .isPresent())
+                            .findFirst();
         }
 
         /** Enough for all words of a stage and for a day above the twelfth. */

@@ -1,6 +1,7 @@
 package org.tautlog.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tautlog.intake.file.LogFile;
 import org.tautlog.intake.layout.LogLayout;
 import org.tautlog.problem.ProblemCode;
@@ -117,6 +119,60 @@ class LayoutProposalTest {
                         .count(),
                 proposal.text());
         assertEquals("strange", proposal.traces().get(0).identity().serial());
+    }
+
+    @Test
+    void a_unit_that_is_not_known_is_never_taken_for_another() throws IOException {
+        var rows = new StringBuilder("Serial;Angle (deg);Torque (zN·m)\n");
+        for (int i = 0; i < 40; i++) {
+            rows.append("00471")
+                    .append(i / 20)
+                    .append(';')
+                    .append(i % 20)
+                    .append(';')
+                    .append(i % 20)
+                    .append('\n');
+        }
+        var proposal = propose(rows.toString());
+        assertTrue(
+                proposal.text().contains("\n# torque = { column = \"Torque (zN·m)\", unit = \"\" }"), proposal.text());
+        assertTrue(proposal.text().contains("say which unit it is; CHECK THIS"), proposal.text());
+        assertTrue(proposal.text().contains("\nserial = { column = \"Serial\" }"), proposal.text());
+        assertEquals(0, proposal.traces().size());
+    }
+
+    @Test
+    void a_column_of_serials_is_guessed_to_be_no_torque() throws IOException {
+        var rows = new StringBuilder("Serial;K1;K2 (kilo)\n");
+        for (int i = 0; i < 40; i++) {
+            rows.append(String.format(
+                    Locale.ROOT,
+                    "%d;%.3f;%.4f%n",
+                    4711 + i / 20,
+                    3 * i + Math.sin(i),
+                    i < 20 ? 0.001 : 0.001 + 0.0008 * (i - 20)));
+        }
+        var text = propose(rows.toString()).text();
+        assertTrue(text.contains("\n# torque = { column = \"K2 (kilo)\", unit = \"\" }"), text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"999;1,5|1.001;2,5|1.003;3,5", "998,5;1,5|1.014,35;2,5|1.030,35;3,5"})
+    void marks_between_thousands_are_stated_where_nothing_else_explains_the_numbers(String rows) throws IOException {
+        var text = "Serial: FW-1\nAngle (deg);Torque (Nm)\n997;0,5\n" + rows.replace('|', '\n') + '\n';
+        var proposal = propose(text);
+        assertTrue(proposal.text().contains("\nthousands = true"), proposal.text());
+        var curve = proposal.traces().get(0).curve();
+        assertTrue(curve.angleDeg(3) > 1000, proposal.text());
+    }
+
+    @Test
+    void a_thousand_or_one_is_not_decided() throws IOException {
+        var proposal = propose("Serial: FW-1\nAngle (deg);Torque (Nm)\n0,5;1.001\n1,5;1.003\n2,5;1.900\n");
+        assertFalse(proposal.text().contains("\nthousands"), proposal.text());
+        assertTrue(
+                proposal.summary().problems().get(0).action().contains("thousands = true"),
+                proposal.summary().problems().toString());
     }
 
     @Test

@@ -22,7 +22,9 @@ import picocli.CommandLine.Spec;
             "Looks at an unknown export, proposes its layout file with the reason of each line, and draws the first"
                     + " traces as the proposal reads them.",
             "",
-            "Where the names of the columns say nothing, the numbers are looked at; such lines are marked CHECK THIS.",
+            "Where the names of the columns say nothing, the numbers are looked at; such lines are marked CHECK THIS, units"
+                    + " that the file does not state NO UNIT, and times that may be another day AMBIGUOUS. A line with a unit that is"
+                    + " not known is a comment until somebody says which it is. Where there is such a line the exit code is 1.",
             "",
             "Of JSON each thing gets its JSON Pointer, in which * is every element of an array. A stage may be a field of"
                     + " each object in a list of stages, or \"/steps/*\" for its place in the list. What a header names must"
@@ -72,12 +74,15 @@ final class LayoutCommand implements Callable<Integer> {
         } else {
             Files.writeString(write, found.text());
             out.println("written to " + write);
+            LayoutFindings.toCheck(found).forEach(out::println);
         }
         if (drawing != null && !found.traces().isEmpty()) {
             Files.writeString(drawing, RecordedTraces.svg(found.traces()));
             out.println("drawn in " + drawing);
         }
         LayoutFindings.lines(found, drawing == null).forEach(out::println);
-        return ExitCode.ofReading(found.summary()).number();
+        return LayoutFindings.toCheck(found).isEmpty()
+                ? ExitCode.ofReading(found.summary()).number()
+                : ExitCode.NOT_ALL_CONFORMING.number();
     }
 }

@@ -3,6 +3,7 @@ package org.tautlog.cli.logs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.cli.terminal.Counted;
 import org.tautlog.cli.terminal.Terminal;
@@ -37,6 +38,16 @@ final class LayoutFindings {
             TraceBlocks.lines(trace.curve(), columns - 2, HEIGHT).forEach(line -> lines.add("# " + line));
         }
         return lines;
+    }
+
+    /** The lines of a proposal that a person must look at before anybody relies on it. */
+    static List<String> toCheck(LayoutProposal proposal) {
+        return proposal.text()
+                .lines()
+                .filter(line ->
+                        Stream.of("CHECK THIS", "NO UNIT", "# AMBIGUOUS").anyMatch(line::contains))
+                .map(Terminal::harmless)
+                .toList();
     }
 
     static String whyNot(List<Problem> problems) {

@@ -87,7 +87,8 @@ public record ColumnGuess(LogLayout layout, Map<String, String> reasons) {
                     .takeWhile(value -> value.isPresent())
                     .mapToDouble(value -> value.getAsDouble())
                     .toArray();
-            if (values.length == rows.size()) {
+            if (values.length == rows.size()
+                    && IdentityField.named(names.get(column)).isEmpty()) {
                 columns.add(Column.of(names.get(i), values));
             }
         }
@@ -135,7 +136,11 @@ public record ColumnGuess(LogLayout layout, Map<String, String> reasons) {
         samples.put(
                 quantity,
                 new SampleSource(column.name(), factor.isPresent() ? factor.getAsDouble() : 1.0, 1, 0.0, Map.of()));
-        reasons.put(quantity.key(), factor.isPresent() && !unit.isEmpty() ? reason : reason + ", and so is the unit");
+        reasons.put(
+                quantity.key(),
+                factor.isEmpty()
+                        ? reason + ", in '" + unit + "': " + LayoutText.SAY_WHICH
+                        : unit.isEmpty() ? reason + ", and so is the unit" : reason);
     }
 
     /** What the numbers of one column show. */

@@ -53,6 +53,19 @@ class LayoutCommandTest {
     }
 
     @Test
+    void what_a_person_must_check_is_said_and_not_only_written() throws IOException {
+        var log = Files.writeString(folder.resolve("a.csv"), "Serial,Angle (deg),Torque\nFW-1,0,1\nFW-1,1,2\n");
+        var run = CommandLineRun.of(
+                "layout",
+                log.toString(),
+                "--write",
+                folder.resolve("layout.toml").toString());
+        assertEquals(1, run.exitCode(), run.toString());
+        assertEquals(
+                1, run.out().lines().filter(line -> line.contains("NO UNIT")).count(), run.out());
+    }
+
+    @Test
     void what_is_no_table_is_exit_code_3_with_a_reason() throws IOException {
         var file = Files.writeString(folder.resolve("a.txt"), "nothing here\n");
         var run = CommandLineRun.of("layout", file.toString());
