@@ -41,7 +41,12 @@ public enum TorqueUnit {
             "ft lb",
             "lb-ft",
             "lb.ft",
-            "lb ft"),
+            "lb ft",
+            "ft-lbs",
+            "ft.lbs",
+            "ft lbs",
+            "ftlbs",
+            "lbs-ft"),
     /** Pound-force inch. */
     POUND_INCH(
             4.4482216152605 * 0.0254,
@@ -58,7 +63,12 @@ public enum TorqueUnit {
             "in lb",
             "lb-in",
             "lb.in",
-            "lb in"),
+            "lb in",
+            "in-lbs",
+            "in.lbs",
+            "in lbs",
+            "inlbs",
+            "lbs-in"),
     /** Ounce-force inch. */
     OUNCE_INCH(
             4.4482216152605 / 16 * 0.0254,

@@ -2,6 +2,7 @@ package org.tautlog.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.Charset;
@@ -84,10 +85,54 @@ class ExportDialectsTest {
         "Drehwinkel in Grad, Anzugsmoment in Nm",
         "Winkel / Grad, Moment / Nm",
         "Winkel Istwert [°], Moment Istwert [Nm]",
-        "Weiterdrehwinkel (Grad), Anziehdrehmoment (Nm)"
+        "Weiterdrehwinkel (Grad), Anziehdrehmoment (Nm)",
+        "Ang deg, Trq Nm",
+        "Angles (deg), Torques (Nm)"
     })
     void the_words_of_the_trade_name_the_columns(String angle, String torque) throws IOException {
         assertSame(only(read("Serial: 000123\n" + table(';', '.', angle, torque), "UTF-8")));
+    }
+
+    @Test
+    void names_of_aligned_columns_may_hold_blanks() throws IOException {
+        var text = new StringBuilder("Engine serial   Bolt   Tightening angle (deg)   Torque (N·m)\n");
+        for (int i = 0; i < SAMPLES; i++) {
+            text.append("000123         4      ")
+                    .append(angle(i))
+                    .append("   ")
+                    .append(torque(i))
+                    .append('\n');
+        }
+        assertSame(only(read(text.toString(), "UTF-8")));
+    }
+
+    @Test
+    void a_file_of_tabs_is_not_cut_at_blanks() throws IOException {
+        var traces = new ArrayList<Trace>();
+        var file = file("Serial no\tBolt\tAngle deg\tTorque kilo Nm\n000123\t4\t0\t1\n000123\t4\t1\t2\n", "UTF-8");
+        var summary = LogReader.read(List.of(file), ReadOptions.withDefaults(), traces::add);
+        assertEquals(List.of(), traces);
+        assertTrue(
+                summary.problems().get(0).what().contains("Torque kilo Nm"),
+                summary.problems().toString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ESN;Stn;Spdl", "Fahrgestellnummer;Anlage;Schrauber"})
+    void abbreviated_and_german_words_name_the_identity(String names) throws IOException {
+        var text = new StringBuilder(names + ";Angle (deg);Torque (Nm)\n");
+        rows(';', '.', 0, SAMPLES).lines().forEach(row -> text.append("000123;S40;2;" + row + '\n'));
+        var trace = only(read(text.toString(), "UTF-8"));
+        assertEquals("S40", trace.identity().station());
+        assertEquals("2", trace.identity().spindle());
+        assertSame(trace);
+    }
+
+    @Test
+    void a_row_of_units_may_hold_one_that_says_nothing() throws IOException {
+        var text = new StringBuilder("Index;Angle;Torque\nNo.;deg;Nm\n");
+        rows(';', '.', 0, SAMPLES).lines().forEach(row -> text.append("7;" + row + '\n'));
+        assertSame(only(read("Serial: 000123\n" + text, "UTF-8")));
     }
 
     @ParameterizedTest
@@ -146,6 +191,7 @@ class ExportDialectsTest {
         "2026-03-02 06:12:05.250 +0100, 2026-03-02T06:12:05.250+01:00",
         "'2026-03-02 06:12:05,250', 2026-03-02T06:12:05.250Z",
         "20260302T061205Z, 2026-03-02T06:12:05Z",
+        "20260302061205, 2026-03-02T06:12:05Z",
         "2026/03/02 06:12:05, 2026-03-02T06:12:05Z",
         "02.03.2026 06:12, 2026-03-02T06:12Z",
         "2.3.26 6:12:05, 2026-03-02T06:12:05Z",

@@ -71,6 +71,7 @@ class LayoutProposalTest {
     @CsvSource({
         "17/03/2026 06:12:05,d/M/uuuu H:mm:ss,2026-03-17T06:12:05Z",
         "3/17/2026 06:12,M/d/uuuu H:mm,2026-03-17T06:12Z",
+        "17-03-2026 06:12,d-M-uuuu H:mm,2026-03-17T06:12Z",
         "03/17/26 6:12:05 PM,M/d/uu h:mm:ss a,2026-03-17T18:12:05Z",
         "31/12/2026T06:12:05.250,d/M/uuuu'T'H:mm:ss.SSS,2026-12-31T06:12:05.250Z"
     })
@@ -89,6 +90,13 @@ class LayoutProposalTest {
         assertTrue(proposal.text().contains("\n# format = \"d/M/uuuu H:mm\""), proposal.text());
         assertTrue(proposal.text().contains("\n# format = \"M/d/uuuu H:mm\""), proposal.text());
         assertNull(proposal.traces().get(0).identity().time());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1772456709", "1772456709123", "2026-W10-1 14:05:09"})
+    void a_time_of_no_usual_form_is_said_not_to_be_read(String written) throws IOException {
+        var proposal = propose("Serial;Date;Angle;Torque\nFW-1;" + written + ";0;1\nFW-1;" + written + ";1;2\n");
+        assertTrue(proposal.text().contains("\n# format = \"\"   # " + written + " has none"), proposal.text());
     }
 
     @Test

@@ -36,7 +36,9 @@ final class JudgeCommand implements Callable<Integer>, Help.Judging {
 
     @Option(
             names = "--joining-result",
-            description = "One JSON object a line as results of OPC 40450-1, field names from memory; with no table.")
+            description =
+                    "One JSON object a line as results of OPC 40450-1, field names from memory; with no table, and without"
+                            + " the samples of any trace.")
     private boolean joiningResult;
 
     @Option(names = "--all", description = "Show every tightening, the conforming ones too.")

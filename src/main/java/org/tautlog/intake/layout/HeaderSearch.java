@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.text.Cells;
 import org.tautlog.intake.text.Line;
@@ -20,6 +21,10 @@ final class HeaderSearch {
      * count only where nothing else explains the file.
      */
     private static final List<Character> DELIMITERS = List.of(';', '\t', ',', '|', Cells.BLANKS);
+
+    private static final Pattern WIDE_GAP = Pattern.compile("\\s{2,}");
+    private static final double MOSTLY = 0.8;
+    private static final int ROWS_LOOKED_AT = 3;
 
     private final LogLayout stated;
 
@@ -54,7 +59,7 @@ final class HeaderSearch {
         Header best = null;
         Header nearest = null;
         for (var delimiter : delimiters) {
-            if (delimiter == Cells.BLANKS && best != null) {
+            if (delimiter == Cells.BLANKS && (best != null || (delimiters.size() > 1 && isTabbed(head)))) {
                 break;
             }
             var cutter = new Cells(delimiter);
@@ -62,7 +67,8 @@ final class HeaderSearch {
                 if (!mayNameColumns(line)) {
                     continue;
                 }
-                var header = header(line, delimiter, cutter.of(line.text()).orElseGet(Row::none));
+                var cells = cutter.of(line.text()).orElseGet(Row::none);
+                var header = header(line, delimiter, delimiter == Cells.BLANKS ? aligned(line, cells, head) : cells);
                 if (isWhole(header) && (best == null || header.known() > best.known())) {
                     best = header;
                 }
@@ -72,6 +78,35 @@ final class HeaderSearch {
             }
         }
         return best == null ? Outcome.failed(List.of(whatIsMissing(file, nearest))) : Outcome.of(best, List.of());
+    }
+
+    /** Where nearly every line holds a tab, blanks stand within cells. */
+    private static boolean isTabbed(List<Line> head) {
+        long filled = head.stream().filter(line -> !line.isBlank()).count();
+        long tabbed =
+                head.stream().filter(line -> line.text().indexOf('\t') >= 0).count();
+        return tabbed > MOSTLY * filled;
+    }
+
+    /** Names may hold blanks where wider gaps stand between them, if so the rows have as many cells as there are names. */
+    private static List<String> aligned(Line line, List<String> cells, List<Line> head) {
+        var names = List.of(WIDE_GAP.split(line.text().strip(), -1));
+        if (names.size() < 2 || names.size() == cells.size()) {
+            return cells;
+        }
+        var cutter = new Cells(Cells.BLANKS);
+        return head.stream()
+                        .filter(below ->
+                                below.number() > line.number() && !below.isBlank() && !mayNameColumnsOnly(below))
+                        .limit(ROWS_LOOKED_AT)
+                        .anyMatch(below ->
+                                cutter.of(below.text()).orElseGet(Row::none).size() == names.size())
+                ? names
+                : cells;
+    }
+
+    private static boolean mayNameColumnsOnly(Line line) {
+        return line.text().chars().noneMatch(Character::isDigit);
     }
 
     /** Most lines of a log are rows of numbers; looking for names in each of them would cost more than reading it. */

@@ -9,14 +9,14 @@ public enum IdentityField {
     SERIAL("serial serialno serialnr serialnumber seriennummer seriennr sn engine engineserial engineserialno"
             + " engineserialnumber engineno enginenumber engineid motor motornummer motornr motorseriennummer motorseriennr"
             + " partserial partserialnumber partid partno productid productserial productserialnumber bauteil bauteilnr"
-            + " workpieceid werkstück werkstücknr werkstücknummer vin"),
+            + " workpieceid werkstück werkstücknr werkstücknummer vin fahrgestellnummer fahrgestellnr esn"),
     /** Where it was tightened. */
     STATION("station stationid stationno stationnr stationname stationnumber stationsname stationsnr stationsnummer"
-            + " workstation arbeitsplatz arbeitsstation operation"),
+            + " workstation arbeitsplatz arbeitsstation operation stn anlage"),
     /** Which of the station's tools. */
     SPINDLE(
             "spindle spindleno spindlenr spindlenumber spindleid spindel spindelnr spindelnummer schraubspindel channel channelno"
-                    + " kanal kanalnr tool toolno toolid toolnumber werkzeug werkzeugnr schrauber schraubernr"),
+                    + " kanal kanalnr tool toolno toolid toolnumber werkzeug werkzeugnr schrauber schraubernr spdl"),
     /** The place in the engine. */
     BOLT("bolt boltno boltnr boltnumber boltid boltposition position positionno positionnr pos schraube schraubennr"
             + " schraubennummer schraubstelle schraubstellennr schraubstellennummer schraubposition schraubpunkt screw screwno"
@@ -26,7 +26,7 @@ public enum IdentityField {
     /** When the tightening ended or was recorded. */
     TIME(
             "recorded recordedat recordingtime timestamp zeitstempel date datum datetime dateandtime dateandtimeofday datumzeit"
-                    + " datumuhrzeit datumunduhrzeit zeitpunkt aufgezeichnet aufnahmezeit finished endtime timestamplocal"),
+                    + " datumuhrzeit datumunduhrzeit zeitpunkt aufgezeichnet aufgenommenam aufnahmezeit finished endtime timestamplocal"),
     /** The supplier's heat or batch mark. */
     BOLT_LOT(
             "boltlot lot lotno lotnumber batch batchno batchnumber charge chargennr chargennummer schraubencharge heat los");

@@ -78,7 +78,17 @@ public final class LayoutLines {
         } else {
             text.append("# zone = \"Europe/Berlin\"   # of times that carry none; without it they count as UTC\n");
         }
-        SlashDates.lines(times).ifPresent(lines -> text.append(lines).append('\n'));
+        var dates = SlashDates.lines(times);
+        dates.ifPresent(lines -> text.append(lines).append('\n'));
+        var reader = new TimeReader(new TimeForm(null, null));
+        times.stream()
+                .filter(time ->
+                        dates.isEmpty() && !time.isBlank() && reader.read(time).isEmpty())
+                .findFirst()
+                .ifPresent(
+                        time -> comment(
+                                "format = \"\"   # " + time
+                                        + " has none of the usual forms; these times are not read until format says theirs; CHECK THIS"));
     }
 
     /** {@return the text of the layout file} */

@@ -129,22 +129,25 @@ public final class LayoutSniffer {
     }
 
     /**
-     * Says whether a row holds units and nothing else.
+     * Says whether a row holds units: some that are known, no more others, and no number.
      *
      * @param row the cells of a row
      * @return whether it is a row of units, as it stands under a header
      */
     public static boolean areUnits(List<String> row) {
-        boolean any = false;
+        int known = 0;
+        int others = 0;
         for (var cell : row) {
             var unit = unitIn(cell);
-            boolean known = ColumnName.isUnit(unit);
-            if (!known && !unit.isEmpty() && !unit.equals("-")) {
+            if (ColumnName.isUnit(unit)) {
+                known++;
+            } else if (unit.chars().anyMatch(Character::isDigit)) {
                 return false;
+            } else if (!unit.isEmpty() && !unit.equals("-")) {
+                others++;
             }
-            any |= known;
         }
-        return any;
+        return known > 0 && others <= known;
     }
 
     /**

@@ -11,17 +11,17 @@ public enum SampleQuantity {
     /** Angle. */
     ANGLE(
             Quantity.ANGLE,
-            "angle angleact actualangle anglevalue measuredangle tighteningangle spindleangle turnangle phi rotation"
+            "angle angles ang angleact actualangle anglevalue measuredangle tighteningangle spindleangle turnangle phi rotation"
                     + " rotationangle winkel drehwinkel istwinkel winkelist winkelistwert winkelwert anziehwinkel"
                     + " anzugswinkel anzugwinkel weiterdrehwinkel turns revolutions umdrehungen"),
     /** Torque. */
     TORQUE(
             Quantity.TORQUE,
-            "torque torqueact actualtorque torquevalue measuredtorque tighteningtorque spindletorque drehmoment moment"
+            "torque torques trq torqueact actualtorque torquevalue measuredtorque tighteningtorque spindletorque drehmoment moment"
                     + " istmoment momentist momentistwert momentwert drehmomentist drehmomentistwert drehmomentwert"
                     + " anziehdrehmoment anziehmoment anzugsmoment anzugmoment anzugsdrehmoment md m"),
     /** Time since the start. */
-    TIME(Quantity.TIME, "time zeit t elapsed elapsedtime sampletime messzeit zeitist"),
+    TIME(Quantity.TIME, "time times zeit t elapsed elapsedtime sampletime messzeit zeitist"),
     /** Number of the stage. */
     STAGE(null, "stage stageno step stepno stepnumber stufe stufennr schritt schrittnr phase");
 

@@ -6,12 +6,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Dates with slashes that do not begin with the year. Which number is the day is told where one is above 12, and never
+ * Dates with slashes, or hyphens, that do not begin with the year. Which number is the day is told where one is above 12, and never
  * guessed: 03/02/2026 is another day on either side of the ocean.
  */
 final class SlashDates {
     private static final Pattern FORM = Pattern.compile(
-            "(\\d{1,2})/(\\d{1,2})/(\\d{4}|\\d{2})([ T,]*)(\\d{1,2}:\\d{2})?(:\\d{2})?([.,]\\d{1,9})?( ?[AaPp][Mm])?");
+            "(\\d{1,2})([/-])(\\d{1,2})\\2(\\d{4}|(?<=/)\\d{2})([ T,]*)(\\d{1,2}:\\d{2})?(:\\d{2})?([.,]\\d{1,9})?( ?[AaPp][Mm])?");
 
     private static final int MONTHS = 12;
 
@@ -23,22 +23,22 @@ final class SlashDates {
 
     private SlashDates(Matcher seen) {
         example = seen.group();
-        var rest = seen.group(3).length() == 4 ? "/uuuu" : "/uu";
-        var time = timeForm(seen);
-        dayFirst = "d/M" + rest + time;
-        monthFirst = "M/d" + rest + time;
+        var sign = seen.group(2);
+        var rest = sign + (seen.group(4).length() == 4 ? "uuuu" : "uu") + timeForm(seen);
+        dayFirst = "d" + sign + "M" + rest;
+        monthFirst = "M" + sign + "d" + rest;
     }
 
     private static String timeForm(Matcher seen) {
-        boolean halves = seen.group(8) != null;
-        var fraction = seen.group(7) == null
+        boolean halves = seen.group(9) != null;
+        var fraction = seen.group(8) == null
                 ? ""
-                : seen.group(7).charAt(0) + "S".repeat(seen.group(7).length() - 1);
-        var between = seen.group(4).replace("T", "'T'");
-        return seen.group(5) == null
+                : seen.group(8).charAt(0) + "S".repeat(seen.group(8).length() - 1);
+        var between = seen.group(5).replace("T", "'T'");
+        return seen.group(6) == null
                 ? between
-                : between + (halves ? "h" : "H") + ":mm" + (seen.group(6) == null ? "" : ":ss") + fraction
-                        + (halves ? seen.group(8).startsWith(" ") ? " a" : "a" : "");
+                : between + (halves ? "h" : "H") + ":mm" + (seen.group(7) == null ? "" : ":ss") + fraction
+                        + (halves ? seen.group(9).startsWith(" ") ? " a" : "a" : "");
     }
 
     /** The lines of a layout file that say how such dates are written; none where none of the times holds one. */
@@ -49,7 +49,7 @@ final class SlashDates {
         }
         var form = new SlashDates(dates.get(0));
         var day = above(dates, 1);
-        var month = above(dates, 2);
+        var month = above(dates, 3);
         if (day.isPresent() == month.isPresent()) {
             return Optional.of(form.ambiguous(day.isPresent()));
         }

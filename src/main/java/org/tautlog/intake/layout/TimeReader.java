@@ -28,7 +28,8 @@ public final class TimeReader {
             usual("d[-][ ]MMM[-][ ]uuuu' '", Locale.ENGLISH),
             usual("d. MMMM uuuu' '", Locale.GERMAN),
             usual("d. MMM uuuu' '", Locale.GERMAN),
-            basic());
+            basic(),
+            DateTimeFormatter.ofPattern("uuuuMMddHHmmss", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT));
 
     private final TimeForm form;
 
