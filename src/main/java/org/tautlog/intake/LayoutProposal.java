@@ -19,6 +19,7 @@ import org.tautlog.intake.layout.IdentityField;
 import org.tautlog.intake.layout.JsonForm;
 import org.tautlog.intake.layout.LayoutFile;
 import org.tautlog.intake.layout.LayoutLines;
+import org.tautlog.intake.layout.LayoutSkeleton;
 import org.tautlog.intake.layout.LayoutText;
 import org.tautlog.intake.layout.LogLayout;
 import org.tautlog.intake.layout.LogShape;
@@ -47,7 +48,8 @@ public record LayoutProposal(String text, List<Trace> traces, ReadSummary summar
 
     /**
      * Looks at a file and proposes its layout. A layout file beside it is not looked at. Of an archive the first log
-     * counts. JSON gets a pointer to each thing. Where no name of a column says what it holds, the numbers are looked at and the proposal says so.
+     * counts. JSON gets a pointer to each thing. Where no name of a column says what it holds, the numbers are looked at and the
+     * proposal says so; where they say nothing either, it names the columns and states nothing.
      *
      * @param file the export, plain or packed
      * @param mostTraces how many traces to keep for looking at
@@ -78,7 +80,11 @@ public record LayoutProposal(String text, List<Trace> traces, ReadSummary summar
         if (look.seen == null || look.seen.layout().value().isEmpty()) {
             var guess = look.seen == null ? Optional.<ColumnGuess>empty() : ColumnGuess.of(look.seen.head());
             if (guess.isEmpty()) {
-                return Outcome.failed(look.summary.problems());
+                var name = String.valueOf(file.getFileName());
+                var skeleton = look.seen == null ? Optional.<String>empty() : LayoutSkeleton.of(name, look.seen.head());
+                return skeleton.isEmpty()
+                        ? Outcome.failed(look.summary.problems())
+                        : tried(file, skeleton.get(), mostTraces);
             }
             guesses = guess.get().reasons();
             look = new Look(file, guess.get().layout());

@@ -106,12 +106,19 @@ final class LogText {
     /** Whether a row where the first header has numbers names other columns, or other units. */
     boolean isOtherHeader(Line line, Row row) {
         var torque = layout.samples().get(SampleQuantity.TORQUE);
-        boolean numbers = torque == null || !torque.isColumn() || beginsANumber(row.get(torque.column()));
+        boolean numbers = beginsWithADigit(line)
+                || torque == null
+                || !torque.isColumn()
+                || beginsANumber(row.get(torque.column()));
         return !numbers && ((isUnitsAgain(row) && !row.isSame(units)) || (!isHeader(row) && isOtherHeader(line)));
     }
 
     boolean isOtherHeader(Line line) {
         return LayoutSniffer.isHeader(layout.stated(), line);
+    }
+
+    private static boolean beginsWithADigit(Line line) {
+        return !line.text().isEmpty() && Character.isDigit(line.text().charAt(0));
     }
 
     private static boolean beginsANumber(String cell) {

@@ -10,8 +10,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.tautlog.problem.Problem;
 import org.tautlog.trace.Curve;
@@ -31,13 +33,29 @@ class IntakeCasesTest {
     Stream<DynamicTest> each_case_has_the_outcome_beside_it() throws IOException {
         List<Path> cases;
         try (var folders = Files.list(CASES)) {
-            cases = folders.sorted().toList();
+            cases = folders.filter(Files::isDirectory).sorted().toList();
         }
         assertEquals(HOW_MANY, cases.size(), "cases; a new one raises this number");
         return cases.stream().map(folder -> {
             var expected = expected(folder);
             return dynamicTest(folder.getFileName() + ": " + expected.getString("rule"), () -> check(folder, expected));
         });
+    }
+
+    @Test
+    void the_index_names_every_case_with_its_rule() throws IOException {
+        List<String> rows;
+        try (var folders = Files.list(CASES)) {
+            rows = folders.filter(Files::isDirectory)
+                    .sorted()
+                    .map(folder -> "| `" + folder.getFileName() + "` | "
+                            + expected(folder).getString("rule") + " |")
+                    .toList();
+        }
+        var index = Files.readAllLines(CASES.resolve("README.md"));
+        assertEquals(
+                String.join("\n", rows),
+                index.stream().filter(line -> line.startsWith("| `")).collect(Collectors.joining("\n")));
     }
 
     private static void check(Path folder, org.tomlj.TomlTable expected) {

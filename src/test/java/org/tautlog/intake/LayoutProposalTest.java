@@ -260,6 +260,14 @@ class LayoutProposalTest {
     }
 
     @Test
+    void where_nothing_tells_the_columns_they_are_named_to_be_filled_in() throws IOException {
+        var proposal = propose("Nr;K1;K2\n1;[0 1 2];[1 2 3]\n2;[0 1 2];[1 2 3]\n3;[0 1 2];[1 2 3]\n");
+        assertTrue(proposal.text().contains("\n#   \"K2\"\n"), proposal.text());
+        assertTrue(proposal.text().contains("\n# torque = { column = \"\", unit = \"\" }"), proposal.text());
+        assertEquals(0, proposal.traces().size());
+    }
+
+    @Test
     void a_file_without_a_table_of_numbers_gets_a_reason_and_no_layout() throws IOException {
         var outcome = LayoutProposal.of(Files.writeString(folder.resolve("a.txt"), "Dear colleague,\nsee below.\n"), 3);
         assertTrue(outcome.value().isEmpty());

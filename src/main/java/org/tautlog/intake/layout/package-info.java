@@ -9,7 +9,7 @@
  * {@link org.tautlog.intake.layout.LayoutSniffer}, {@link org.tautlog.intake.layout.FileLayout},
  * {@link org.tautlog.intake.layout.SampleColumn}, {@link org.tautlog.intake.layout.IdentityField},
  * {@link org.tautlog.intake.layout.SampleQuantity}, {@link org.tautlog.intake.layout.TimeReader}, {@link org.tautlog.intake.layout.NumberSearch};
- * {@link org.tautlog.intake.layout.LayoutText}, {@link org.tautlog.intake.layout.LayoutLines},
+ * {@link org.tautlog.intake.layout.LayoutText}, {@link org.tautlog.intake.layout.LayoutSkeleton}, {@link org.tautlog.intake.layout.LayoutLines},
  * {@link org.tautlog.intake.layout.ColumnName}, {@link org.tautlog.intake.layout.ColumnGuess};
  * {@link org.tautlog.intake.layout.NearestLayouts}.
  *
