@@ -161,8 +161,7 @@ final class ArchivedTightenings {
                 judgements.stream().map(judgement -> judgement.source().file()).collect(Collectors.toSet());
         var traceless = new TracelessFiles(all(query.sources()), asked);
         var atImport = all(query.problems()).stream()
-                .filter(problem -> files.contains(problem.value().where().file())
-                        || traceless.rejected(problem))
+                .filter(problem -> files.contains(problem.value().where().file()) || traceless.rejected(problem))
                 .map(Kept::value)
                 .toList();
         var assumed = atImport.stream()

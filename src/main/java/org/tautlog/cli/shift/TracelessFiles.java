@@ -19,7 +19,8 @@ final class TracelessFiles {
     /** What the name of a batch begins with. */
     private static final String BATCH_TIME = "20260302T061205Z";
 
-    private static final DateTimeFormatter BATCH_FORM = DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'", Locale.ROOT);
+    private static final DateTimeFormatter BATCH_FORM =
+            DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'", Locale.ROOT);
 
     private final Set<String> sources;
     private final JudgementFilter asked;
