@@ -1,12 +1,12 @@
 package org.tautlog.archive;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.tautlog.archive.ledger.JsonObject;
 
 /**
  * What a batch holds, written into it before it counts: {@code manifest.json}.
@@ -31,12 +31,6 @@ record Manifest(
         List<String> replaces) {
     /** The name of the file. */
     static final String FILE_NAME = "manifest.json";
-
-    /** An older program skips what it does not know: the schema version says whether it may read on. */
-    private static final ObjectMapper JSON =
-            new ObjectMapper().disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES);
-
-    private static final ObjectWriter PRETTY = JSON.writer(SerializationFeature.INDENT_OUTPUT);
 
     Manifest {
         sources = List.copyOf(sources);
@@ -92,20 +86,61 @@ record Manifest(
             String firstTime,
             String lastTime) {}
 
+    /** Made by the first that writes: whoever reads does not wait for it. */
+    private static final class Writer {
+        private static final ObjectWriter PRETTY = new ObjectMapper().writer(SerializationFeature.INDENT_OUTPUT);
+    }
+
     byte[] toJson() {
         try {
-            return (PRETTY.writeValueAsString(this) + "\n").getBytes(StandardCharsets.UTF_8);
+            return (Writer.PRETTY.writeValueAsString(this) + "\n").getBytes(StandardCharsets.UTF_8);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a manifest is always JSON", e);
         }
     }
 
+    /** An older program skips what it does not know: the schema version says whether it may read on. */
     static Manifest parse(byte[] json) {
         try {
-            return JSON.readValue(new String(json, StandardCharsets.UTF_8), Manifest.class);
-        } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException("the manifest cannot be read: " + e.getOriginalMessage(), e);
+            var manifest = JsonObject.parse(new String(json, StandardCharsets.UTF_8));
+            return new Manifest(
+                    (int) manifest.whole("schemaVersion"),
+                    manifest.text("program"),
+                    manifest.text("time"),
+                    manifest.objects("sources", source -> new SourceFile(source.text("file"), source.text("sha256"))),
+                    manifest.objects("judged", Manifest::judged),
+                    manifest.objects("parts", Manifest::part),
+                    manifest.objects("files", Manifest::file),
+                    manifest.texts("replaces"));
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException("the manifest cannot be read: " + e.getMessage(), e);
         }
+    }
+
+    private static JudgedSource judged(JsonObject judged) {
+        return new JudgedSource(
+                judged.text("source"),
+                judged.text("specification"),
+                judged.text("version"),
+                judged.text("specificationSha256"),
+                judged.text("program"));
+    }
+
+    private static Part part(JsonObject part) {
+        return new Part(part.text("table"), part.text("batch"), (int) part.whole("rows"), part.text("digest"));
+    }
+
+    private static DataFile file(JsonObject file) {
+        return new DataFile(
+                file.text("name"),
+                file.text("table"),
+                (int) file.whole("rows"),
+                file.whole("bytes"),
+                file.text("sha256"),
+                file.text("firstSerial"),
+                file.text("lastSerial"),
+                file.text("firstTime"),
+                file.text("lastTime"));
     }
 
     int rows(String table) {

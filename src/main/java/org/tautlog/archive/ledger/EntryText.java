@@ -1,15 +1,14 @@
 package org.tautlog.archive.ledger;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
 import java.util.HexFormat;
 import org.tautlog.archive.ledger.LedgerEvent.BatchKept;
 import org.tautlog.archive.ledger.LedgerEvent.BatchesMerged;
@@ -17,25 +16,45 @@ import org.tautlog.archive.ledger.LedgerEvent.Decided;
 
 /** An entry as its line of text, and back. */
 final class EntryText {
-    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final JsonFactory JSON = new JsonFactory();
     private static final String OWN_HASH = ",\"sha256\":";
 
     private EntryText() {}
 
     static String write(int number, String previous, OffsetDateTime time, LedgerEvent event) {
-        var node = JSON.createObjectNode();
-        node.put("number", number).put("previous", previous).put("time", time.toString());
-        if (event instanceof BatchKept kept) {
-            node.put("kind", "batch").put("batch", kept.batch()).put("manifest", kept.manifestSha256());
-        } else if (event instanceof BatchesMerged merged) {
-            node.put("kind", "merge").put("batch", merged.batch()).put("manifest", merged.manifestSha256());
-            merged.replaced().forEach(node.putArray("replaced")::add);
-        } else if (event instanceof Decided decided) {
-            decision(node.put("kind", "decision"), decided.decision());
+        var text = new StringWriter();
+        try (var entry = JSON.createGenerator(text)) {
+            entry.writeStartObject();
+            entry.writeNumberField("number", number);
+            entry.writeStringField("previous", previous);
+            entry.writeStringField("time", time.toString());
+            write(event, entry);
+            entry.writeEndObject();
+        } catch (IOException e) {
+            throw new IllegalStateException("an entry is always JSON", e);
         }
-        var text = node.toString();
-        var open = text.substring(0, text.length() - 1);
+        var open = text.toString().substring(0, text.toString().length() - 1);
         return open + OWN_HASH + '"' + sha256(open) + "\"}";
+    }
+
+    private static void write(LedgerEvent event, JsonGenerator entry) throws IOException {
+        if (event instanceof BatchKept kept) {
+            entry.writeStringField("kind", "batch");
+            entry.writeStringField("batch", kept.batch());
+            entry.writeStringField("manifest", kept.manifestSha256());
+        } else if (event instanceof BatchesMerged merged) {
+            entry.writeStringField("kind", "merge");
+            entry.writeStringField("batch", merged.batch());
+            entry.writeStringField("manifest", merged.manifestSha256());
+            entry.writeArrayFieldStart("replaced");
+            for (var name : merged.replaced()) {
+                entry.writeString(name);
+            }
+            entry.writeEndArray();
+        } else if (event instanceof Decided decided) {
+            entry.writeStringField("kind", "decision");
+            write(decided.decision(), entry);
+        }
     }
 
     /** Reads a line; the hash of the entry is the one its text has, whatever it says of itself. */
@@ -44,59 +63,46 @@ final class EntryText {
         if (own < 0) {
             throw new IllegalArgumentException("the entry has no hash of its own");
         }
-        JsonNode node;
-        try {
-            node = JSON.readTree(line);
-        } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException("the entry is not JSON", e);
-        }
+        var entry = JsonObject.parse(line);
         var actual = sha256(line.substring(0, own));
-        if (!actual.equals(text(node, "sha256"))) {
+        if (!actual.equals(entry.text("sha256"))) {
             throw new IllegalArgumentException("the entry does not fit its hash");
         }
-        return new LedgerEntry(node.path("number").asInt(), text(node, "previous"), time(node), event(node), actual);
+        return new LedgerEntry((int) entry.whole("number"), entry.text("previous"), time(entry), event(entry), actual);
     }
 
-    private static void decision(ObjectNode node, Decision decision) {
-        node.put("serial", decision.serial())
-                .put("bolt", decision.bolt())
-                .put("action", decision.action().word())
-                .put("by", decision.by())
-                .put("reason", decision.reason());
+    private static void write(Decision decision, JsonGenerator entry) throws IOException {
+        entry.writeStringField("serial", decision.serial());
+        entry.writeStringField("bolt", decision.bolt());
+        entry.writeStringField("action", decision.action().word());
+        entry.writeStringField("by", decision.by());
+        entry.writeStringField("reason", decision.reason());
     }
 
-    private static LedgerEvent event(JsonNode node) {
-        var kind = text(node, "kind");
+    private static LedgerEvent event(JsonObject entry) {
+        var kind = entry.text("kind");
         return switch (kind) {
-            case "batch" -> new BatchKept(text(node, "batch"), text(node, "manifest"));
-            case "merge" -> {
-                var replaced = new ArrayList<String>();
-                node.path("replaced").forEach(name -> replaced.add(name.asText()));
-                yield new BatchesMerged(text(node, "batch"), text(node, "manifest"), replaced);
-            }
+            case "batch" -> new BatchKept(entry.text("batch"), entry.text("manifest"));
+            case "merge" -> new BatchesMerged(entry.text("batch"), entry.text("manifest"), entry.texts("replaced"));
             case "decision" ->
                 new Decided(new Decision(
-                        text(node, "serial"),
-                        text(node, "bolt"),
-                        DecisionAction.parse(text(node, "action"))
+                        entry.text("serial"),
+                        entry.text("bolt"),
+                        DecisionAction.parse(entry.text("action"))
                                 .orElseThrow(() -> new IllegalArgumentException(
-                                        "'" + text(node, "action") + "' is no action of a decision")),
-                        text(node, "by"),
-                        text(node, "reason")));
+                                        "'" + entry.text("action") + "' is no action of a decision")),
+                        entry.text("by"),
+                        entry.text("reason")));
             default -> throw new IllegalArgumentException("'" + kind + "' is no kind of entry");
         };
     }
 
-    private static OffsetDateTime time(JsonNode node) {
+    private static OffsetDateTime time(JsonObject entry) {
         try {
-            return OffsetDateTime.parse(text(node, "time"));
+            return OffsetDateTime.parse(entry.text("time"));
         } catch (DateTimeParseException e) {
-            throw new IllegalArgumentException("'" + text(node, "time") + "' is no time", e);
+            throw new IllegalArgumentException("'" + entry.text("time") + "' is no time", e);
         }
-    }
-
-    private static String text(JsonNode node, String key) {
-        return node.path(key).asText();
     }
 
     private static String sha256(String text) {

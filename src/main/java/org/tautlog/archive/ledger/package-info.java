@@ -6,7 +6,7 @@
  * {@link org.tautlog.archive.ledger.DecisionAction}, {@link org.tautlog.archive.ledger.LedgerEntry},
  * {@link org.tautlog.archive.ledger.LedgerEvent}, {@link org.tautlog.archive.ledger.Ledger},
  * {@link org.tautlog.archive.ledger.FolderLock}, {@link org.tautlog.archive.ledger.Seal},
- * {@link org.tautlog.archive.ledger.SealKeys}.
+ * {@link org.tautlog.archive.ledger.SealKeys}, {@link org.tautlog.archive.ledger.JsonObject}.
  *
  * <p>The ledger is a text file, {@code ledger.jsonl}: one entry a line, in JSON, never edited. Each entry holds its
  * number, the hash of the entry before it ({@code previous}) and its own ({@code sha256}), which is the SHA-256 of its
