@@ -33,12 +33,10 @@ public final class ArchiveQuery implements AutoCloseable {
     private static final String IN_TIME = "time_utc, serial, bolt, attempt, row_sha256";
     private static final String OF_ONE_ENGINE = "time_utc, station, spindle, bolt, attempt, row_sha256";
 
-    private final ArchiveFolder archive;
     private final RowReader rows;
     private final BriefRow.Reader brief = new BriefRow.Reader();
 
     ArchiveQuery(ArchiveFolder archive) {
-        this.archive = archive;
         this.rows = new RowReader(archive);
     }
 
@@ -217,7 +215,7 @@ public final class ArchiveQuery implements AutoCloseable {
      * @throws IOException where the ledger cannot be read
      */
     public Outcome<List<KeptDecision>> decisions(String serial) throws IOException {
-        var ledger = archive.ledger().read();
+        var ledger = rows.ledger();
         var decided = new ArrayList<KeptDecision>();
         for (var entry : ledger.entries()) {
             if (entry.event() instanceof Decided event
@@ -238,7 +236,7 @@ public final class ArchiveQuery implements AutoCloseable {
      */
     public Map<String, Integer> importEntries() throws IOException {
         var entries = new HashMap<String, Integer>();
-        for (var entry : archive.ledger().read().entries()) {
+        for (var entry : rows.ledger().entries()) {
             if (entry.event() instanceof BatchKept kept) {
                 entries.put(kept.batch(), entry.number());
             }

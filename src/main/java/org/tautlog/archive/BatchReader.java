@@ -6,10 +6,23 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import org.tautlog.archive.Snapshot.Batch;
+import org.tautlog.archive.ledger.Ledger;
 
-/** Reads batches' manifests, each once: a batch never changes. Whether its files are there is for others to look. */
+/**
+ * Reads the chain, again where it differs, and batches' manifests, each once: a batch never changes. Whether its files are
+ * there is for others to look.
+ */
 final class BatchReader {
+    private final Ledger ledger;
     private final Map<Path, Batch> read = new HashMap<>();
+
+    BatchReader(ArchiveFolder folder) {
+        ledger = folder.ledger();
+    }
+
+    Ledger.Reading ledger() throws IOException {
+        return ledger.read();
+    }
 
     /** Throws IllegalArgumentException where the manifest is there and is none. */
     Batch read(Path folder) throws IOException {

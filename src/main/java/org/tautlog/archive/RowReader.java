@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.tautlog.archive.ledger.Ledger;
 import org.tautlog.archive.table.Kept;
 import org.tautlog.archive.table.Row;
 import org.tautlog.archive.table.Table;
@@ -29,11 +30,12 @@ final class RowReader implements AutoCloseable {
     private static final int MOST_TRIES = 50;
 
     private final ArchiveFolder archive;
-    private final BatchReader batches = new BatchReader();
+    private final BatchReader batches;
     private final Engine engine = Engine.ofReader();
 
     RowReader(ArchiveFolder archive) {
         this.archive = archive;
+        this.batches = new BatchReader(archive);
     }
 
     private final Set<Path> asKept = new HashSet<>();
@@ -45,6 +47,11 @@ final class RowReader implements AutoCloseable {
     /** What the archive holds now. */
     Snapshot snapshot() throws IOException {
         return Snapshot.of(archive, batches);
+    }
+
+    /** What the chain says now. */
+    Ledger.Reading ledger() throws IOException {
+        return batches.ledger();
     }
 
     <T> Outcome<List<Kept<T>>> all(Table<T> table, Condition condition, String order) throws IOException {

@@ -45,32 +45,33 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
     }
 
     static Snapshot of(ArchiveFolder folder) throws IOException {
-        return of(folder, new BatchReader());
+        return of(folder, new BatchReader(folder));
     }
 
     static Snapshot of(ArchiveFolder folder, BatchReader reader) throws IOException {
         var names = Disk.list(folder.batches());
-        var seen = look(folder, names, reader);
+        var seen = look(names, reader);
         for (int looks = 1; looks < MOST_LOOKS && !seen.problems.isEmpty(); looks++) {
-            if (sameStill(folder, names, seen.ledger)) {
+            if (sameStill(folder, names, seen.ledger, reader)) {
                 return seen;
             }
             names = Disk.list(folder.batches());
-            seen = look(folder, names, reader);
+            seen = look(names, reader);
         }
         return seen;
     }
 
-    private static boolean sameStill(ArchiveFolder folder, List<Path> names, Ledger.Reading ledger) throws IOException {
-        return folder.ledger().read().entries().equals(ledger.entries())
+    private static boolean sameStill(ArchiveFolder folder, List<Path> names, Ledger.Reading ledger, BatchReader reader)
+            throws IOException {
+        return reader.ledger().entries().equals(ledger.entries())
                 && Disk.list(folder.batches()).equals(names);
     }
 
-    private static Snapshot look(ArchiveFolder folder, List<Path> names, BatchReader reader) throws IOException {
+    private static Snapshot look(List<Path> names, BatchReader reader) throws IOException {
         var problems = new ArrayList<Problem>();
         var present = new ArrayList<Batch>();
         var whole = new ArrayList<Batch>();
-        var ledger = folder.ledger().read();
+        var ledger = reader.ledger();
         for (var path : names) {
             if (!Files.isDirectory(path)) {
                 continue;

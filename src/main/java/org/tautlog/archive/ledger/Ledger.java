@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -18,6 +19,18 @@ import org.tautlog.problem.Where;
 /** The file of the chain. */
 public final class Ledger {
     private final Path file;
+    private Known known = new Known(new byte[0], new Reading(List.of(), List.of(), 0));
+
+    /** What was read last, and of what: the chain is walked again where a byte of it differs. */
+    private static final class Known {
+        private final byte[] bytes;
+        private final Reading reading;
+
+        Known(byte[] bytes, Reading reading) {
+            this.bytes = bytes;
+            this.reading = reading;
+        }
+    }
 
     /**
      * The ledger in a file, which need not be there yet.
@@ -62,6 +75,13 @@ public final class Ledger {
         } catch (NoSuchFileException none) {
             return new Reading(List.of(), List.of(), 0);
         }
+        if (!Arrays.equals(bytes, known.bytes)) {
+            known = new Known(bytes, read(bytes));
+        }
+        return known.reading;
+    }
+
+    private Reading read(byte[] bytes) {
         int whole = wholeLength(bytes);
         var entries = new ArrayList<LedgerEntry>();
         var problems = new ArrayList<Problem>();
