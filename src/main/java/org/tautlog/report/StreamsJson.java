@@ -155,15 +155,22 @@ final class StreamsJson {
         index(json, "pp", study.flatMap(Capability::pp));
         index(json, "ppk", study.flatMap(Capability::ppk));
         json.text("shape", study.found().map(found -> Word.of(found.shape())).orElse(""));
-        var outside = study.flatMap(Capability::outside).found().orElse(null);
+        var outside = study.map(Capability::outside).found().orElse(null);
         if (outside == null) {
             json.none("outside");
         } else {
             json.object("outside", () -> {
                 json.number("counted", outside.counted().value());
-                json.number("foretold", outside.foretold());
-                json.number("low", outside.foretoldBounds().lower());
-                json.number("high", outside.foretoldBounds().upper());
+                var foretold = outside.foretold().found().orElse(null);
+                if (foretold == null) {
+                    json.none("foretold");
+                    json.none("low");
+                    json.none("high");
+                } else {
+                    json.number("foretold", foretold.share());
+                    json.number("low", foretold.bounds().lower());
+                    json.number("high", foretold.bounds().upper());
+                }
             });
         }
         json.text(

@@ -147,6 +147,15 @@ public record Autocorrelation(double lagOne, double noiseBound, int n) {
         return 1 / Math.sqrt(1 - allowed());
     }
 
+    /**
+     * {@return how many independent values would tell a mean as well: n (1 - r) / (1 + r), at least 2}
+     *
+     * @param values how many values there are, at least 2
+     */
+    public int worth(int values) {
+        return Math.max(2, (int) Math.round(values / (meanFactor() * meanFactor())));
+    }
+
     /** {@return the factor on the limits of means and of exponentially weighted means: sqrt((1 + r) / (1 - r))} */
     public double meanFactor() {
         return Math.sqrt((1 + allowed()) / (1 - allowed()));

@@ -23,13 +23,17 @@ import picocli.CommandLine.Spec;
             "Studies whether values keep their limits: test of normality first, then indices by the normal distribution"
                     + " or by percentiles, with bounds, and the share outside.",
             "",
-            "The word on control stands beside every index: an index of a process out of control foretells nothing. It comes"
-                    + " from a chart on the scale of the shape that fits; where none fits, control is not shown."
+            "The word on control stands beside every index: an index of a process out of control foretells nothing. It rests"
+                    + " on a chart on the scale of the shape that fits and on a test by ranks whether the level moved,"
+                    + " each wrong for at most 1 calm group in 100. Where no shape fits, strays are looked for: if one"
+                    + " fits without them, they are named and the group is out of control, else control is not shown.",
+            "",
+            "Where neighbours resemble each other, bounds are widened and single values give no Cp nor Cpk."
         },
         footerHeading = "%nExamples:%n",
         footer = {
             "  tautlog capability diameters.csv --value diameter --low 73.95 --high 74.05 --subgroup sample --out rings.svg",
-            "  tautlog capability verdicts.csv --value finalTorqueNm --low 80 --high 120 --by station",
+            "  tautlog capability verdicts.csv --value finalTorqueNm --low 50 --high 90 --by station",
             "  tautlog capability run.csv --value torque --high 120 --machine --json"
         },
         exitCodeListHeading = "%nExit codes:%n",

@@ -11,6 +11,7 @@ import org.tautlog.spc.Answer;
 import org.tautlog.spc.Digits;
 import org.tautlog.spc.capability.Capability;
 import org.tautlog.spc.capability.CapabilityIndex;
+import org.tautlog.spc.capability.FractionOutside;
 import org.tautlog.spc.capability.MachineCapability;
 import org.tautlog.spc.capability.Shape;
 import org.tautlog.spc.capability.ShapePlot;
@@ -25,7 +26,8 @@ final class CapabilityDrawing {
             Map<String, Answer<Capability>> studies, Map<String, double[]> values) {
         return drawn(studies, values, (study, x) -> {
             var indices = index("Cpk", study.cpk()) + ", " + index("Ppk", study.ppk());
-            return drawn("process capability", study.spec(), study.stability(), study.shape(), indices, x);
+            return drawn(
+                    "process capability", study.spec(), study.stability(), study.shape(), indices, study.outside(), x);
         });
     }
 
@@ -33,7 +35,8 @@ final class CapabilityDrawing {
             Map<String, Answer<MachineCapability>> studies, Map<String, double[]> values) {
         return drawn(studies, values, (study, x) -> {
             var indices = index("Cm", study.cm()) + ", " + index("Cmk", study.cmk());
-            return drawn("machine capability", study.spec(), study.stability(), study.shape(), indices, x);
+            return drawn(
+                    "machine capability", study.spec(), study.stability(), study.shape(), indices, study.outside(), x);
         });
     }
 
@@ -49,13 +52,20 @@ final class CapabilityDrawing {
     }
 
     private static Answer<CapabilityChart.Drawn> drawn(
-            String title, SpecLimits spec, Stability stability, Shape shape, String indices, double[] values) {
+            String title,
+            SpecLimits spec,
+            Stability stability,
+            Shape shape,
+            String indices,
+            FractionOutside outside,
+            double[] values) {
         var sample = Arrays.stream(values).boxed().toList();
-        return ShapePlot.of(values, shape)
+        return ShapePlot.of(values, shape, stability.strays())
                 .map(plot -> new CapabilityChart.Drawn(
                         title,
                         List.of(
-                                "n = " + values.length + ", " + indices,
+                                "n = " + values.length + ", " + indices + "; outside: "
+                                        + CapabilityStudying.words(outside),
                                 CapabilityStudying.word(stability) + ": " + stability.said() + "; "
                                         + (plot.line().isEmpty() && plot.reference() == null
                                                 ? "no shape holds, so there is no reference interval"

@@ -1,13 +1,13 @@
 package org.tautlog.cli.table;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.intake.table.CsvRow;
@@ -15,6 +15,7 @@ import org.tautlog.report.chart.CapabilityChart;
 import org.tautlog.report.study.CapabilityJson;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Digits;
+import org.tautlog.spc.Interval;
 import org.tautlog.spc.capability.AndersonDarling;
 import org.tautlog.spc.capability.Capability;
 import org.tautlog.spc.capability.CapabilityIndex;
@@ -35,22 +36,25 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
         var options = CapabilityOptions.withDefaults();
         var studies = new LinkedHashMap<String, Answer<Capability>>();
         var notes = new LinkedHashMap<String, List<String>>();
-        var charted = new LinkedHashMap<String, double[]>();
+        var values = new LinkedHashMap<String, double[]>();
         groups.forEach((name, rows) -> {
-            notes.put(name, notes(rows));
-            var grouped = subgroup == null ? null : subgroups(rows);
-            charted.put(
+            var points = subgroup == null ? singles(rows) : subgroups(rows);
+            var charted = points.stream().flatMap(List::stream).toList();
+            var study = subgroup == null
+                    ? CapabilityStudy.process(values(rows), spec, options)
+                    : CapabilityStudy.process(
+                            points.stream().map(CapabilityStudying::values).toArray(double[][]::new), spec, options);
+            values.put(name, values(charted));
+            studies.put(name, study);
+            notes.put(
                     name,
-                    grouped == null
-                            ? values(rows)
-                            : Arrays.stream(grouped)
-                                    .flatMapToDouble(Arrays::stream)
-                                    .toArray());
-            studies.put(
-                    name,
-                    grouped == null
-                            ? CapabilityStudy.process(values(rows), spec, options)
-                            : CapabilityStudy.process(grouped, spec, options));
+                    Stream.concat(
+                                    leftOut(rows).stream(),
+                                    study.found().stream()
+                                            .flatMap(it ->
+                                                    CapabilityNotes.of(it.stability(), it.neighbours(), points)
+                                                            .stream()))
+                            .toList());
         });
         return result(
                 studies,
@@ -60,25 +64,32 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
                 this::add,
                 Capability::stability,
                 CapabilityJson.processes(value, rejected, studies, notes),
-                CapabilityDrawing.processes(studies, charted));
+                CapabilityDrawing.processes(studies, values));
     }
 
     Result machines(String value, Map<String, List<CsvRow>> groups) {
         var studies = new LinkedHashMap<String, Answer<MachineCapability>>();
-        var charted = new LinkedHashMap<String, double[]>();
+        var notes = new LinkedHashMap<String, List<String>>();
+        var values = new LinkedHashMap<String, double[]>();
         groups.forEach((name, rows) -> {
-            charted.put(name, values(rows));
-            studies.put(name, CapabilityStudy.machine(values(rows), spec, CapabilityOptions.withDefaults()));
+            var study = CapabilityStudy.machine(values(rows), spec, CapabilityOptions.withDefaults());
+            values.put(name, values(rows));
+            studies.put(name, study);
+            notes.put(
+                    name,
+                    study.found()
+                            .map(it -> CapabilityNotes.of(it.stability(), it.neighbours(), singles(rows)))
+                            .orElse(List.of()));
         });
         return result(
                 studies,
-                Map.of(),
+                notes,
                 value,
                 "machine capability",
                 this::add,
                 MachineCapability::stability,
-                CapabilityJson.machines(value, rejected, studies),
-                CapabilityDrawing.machines(studies, charted));
+                CapabilityJson.machines(value, rejected, studies, notes),
+                CapabilityDrawing.machines(studies, values));
     }
 
     private <T> Result result(
@@ -125,7 +136,7 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
         index(lines, "Cpk", study.cpk(), study.stability());
         index(lines, "Pp", study.pp(), study.stability());
         index(lines, "Ppk", study.ppk(), study.stability());
-        outside(lines, study.outside());
+        lines.add("  outside: " + words(study.outside()));
     }
 
     private void add(List<String> lines, MachineCapability study) {
@@ -134,7 +145,7 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
         common(lines, study.stability(), study.normality(), study.shape());
         index(lines, "Cm", study.cm(), study.stability());
         index(lines, "Cmk", study.cmk(), study.stability());
-        outside(lines, study.outside());
+        lines.add("  outside: " + words(study.outside()));
     }
 
     private void common(List<String> lines, Stability stability, Answer<AndersonDarling> normality, Shape shape) {
@@ -166,17 +177,18 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
                         .orElseGet(() -> "none: " + answer.whyMissing().orElse("")));
     }
 
-    private static void outside(List<String> lines, Answer<FractionOutside> answer) {
-        lines.add("  outside: "
-                + answer.found()
-                        .map(share -> Digits.of(100 * share.foretold()) + " % foretold ("
-                                + Digits.of(100 * share.foretoldBounds().lower())
-                                + " to "
-                                + Digits.of(100 * share.foretoldBounds().upper()) + " %), "
-                                + share.counted().count() + " of "
-                                + share.counted().n() + " counted (up to "
-                                + Digits.of(100 * share.counted().bounds().upper()) + " %)")
-                        .orElseGet(() -> answer.whyMissing().orElse("")));
+    static String words(FractionOutside outside) {
+        var counted = outside.counted();
+        return counted.count() + " of " + counted.n() + " counted (" + percent(counted.bounds()) + "), "
+                + outside.foretold()
+                        .found()
+                        .map(share -> Digits.of(100 * share.share()) + " % foretold (" + percent(share.bounds()) + ")")
+                        .orElseGet(() -> "none foretold: "
+                                + outside.foretold().whyMissing().orElse(""));
+    }
+
+    private static String percent(Interval share) {
+        return Digits.of(100 * share.lower()) + " to " + Digits.of(100 * share.upper()) + " %";
     }
 
     static String word(Stability stability) {
@@ -191,7 +203,11 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
         return rows.stream().mapToDouble(row -> row.numbers().get(0)).toArray();
     }
 
-    private double[][] subgroups(List<CsvRow> rows) {
+    private static List<List<CsvRow>> singles(List<CsvRow> rows) {
+        return rows.stream().map(List::of).toList();
+    }
+
+    private List<List<CsvRow>> subgroups(List<CsvRow> rows) {
         var size = size();
         if (size.isPresent() && size.getAsInt() < 2) {
             throw Refusal.wrongUse("a subgroup of " + size.getAsInt() + " has no spread; it holds at least 2 values");
@@ -206,11 +222,11 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
         if (size.isPresent()) {
             groups.values().removeIf(members -> members.size() < size.getAsInt());
         }
-        return groups.values().stream().map(CapabilityStudying::values).toArray(double[][]::new);
+        return List.copyOf(groups.values());
     }
 
     /** Values that fill no subgroup are left out of the study, and it says so. */
-    private List<String> notes(List<CsvRow> rows) {
+    private List<String> leftOut(List<CsvRow> rows) {
         var size = size();
         int rest = size.isPresent() && size.getAsInt() > 1 ? rows.size() % size.getAsInt() : 0;
         return rest == 0

@@ -83,7 +83,7 @@ record TestStudying(
     private void add(List<String> lines, String test, TestStudy.Result result) {
         lines.add("  " + test + ": " + result.said() + "  ("
                 + result.figures().stream()
-                        .map(figure -> figure.name() + " " + Digits.of(figure.value(), spread))
+                        .map(figure -> figure.name() + " " + Digits.of(figure.value(), figure.inUnit() ? spread : 0))
                         .collect(Collectors.joining(", "))
                 + ")");
         result.marks().stream()

@@ -76,7 +76,7 @@ final class LimitMarks {
             boolean left = at < across.getLowerBound();
             double edge = left ? across.getLowerBound() : across.getUpperBound();
             plot.addAnnotation(Plots.text(
-                    left ? " ← " + words + ", off the scale" : words + ", off the scale → ",
+                    left ? " ← " + words : words + " → ",
                     edge,
                     height,
                     left ? TextAnchor.CENTER_LEFT : TextAnchor.CENTER_RIGHT,

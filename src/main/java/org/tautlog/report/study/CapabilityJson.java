@@ -46,10 +46,15 @@ public final class CapabilityJson {
      * @param value the column studied
      * @param rejectedRows how many rows of the file could not be used
      * @param groups the study of each group by its name
+     * @param notes what a reader must know of a group beside its study, by the group's name
      * @return one JSON object without a line end
      */
-    public static String machines(String value, int rejectedRows, Map<String, Answer<MachineCapability>> groups) {
-        return all("machine", value, rejectedRows, groups, Map.of(), (node, study) -> {
+    public static String machines(
+            String value,
+            int rejectedRows,
+            Map<String, Answer<MachineCapability>> groups,
+            Map<String, List<String>> notes) {
+        return all("machine", value, rejectedRows, groups, notes, (node, study) -> {
             node.put("n", study.n());
             node.put("mean", Nodes.number(study.mean()));
             node.put("overallDeviation", Nodes.number(study.sd()));
@@ -112,13 +117,14 @@ public final class CapabilityJson {
         });
     }
 
-    private static void outside(ObjectNode node, Answer<FractionOutside> answer) {
-        Nodes.answer(node, "fractionOutside", answer, (into, outside) -> {
-            into.put("foretold", Nodes.number(outside.foretold()));
-            Nodes.bounds(into, outside.foretoldBounds());
-            into.put("counted", outside.counted().count());
-            into.put("of", outside.counted().n());
-            Nodes.bounds(into.putObject("countedBounds"), outside.counted().bounds());
+    private static void outside(ObjectNode node, FractionOutside outside) {
+        var into = node.putObject("fractionOutside");
+        into.put("counted", outside.counted().count());
+        into.put("of", outside.counted().n());
+        Nodes.bounds(into.putObject("countedBounds"), outside.counted().bounds());
+        Nodes.answer(into, "foretold", outside.foretold(), (share, foretold) -> {
+            share.put("share", Nodes.number(foretold.share()));
+            Nodes.bounds(share, foretold.bounds());
         });
     }
 }

@@ -20,9 +20,9 @@ import org.tautlog.trace.TraceIdentity;
 
 /**
  * What one feature of one stream was like over the shift. Tightenings with a fault of their own are set aside. It is not in
- * control where its level moved for certain, by itself or apart from its station's others, or where its chart or the
- * capability study's gives more signals than chance. The chart's limits are those of normal values: where the study found
- * another shape, or none, its own word stands.
+ * control where its capability study says so, where its level moved for certain, by itself or apart from its station's others,
+ * or where its charts give more signals than chance. The charts' limits are those of normal values: where the study found
+ * another shape, or none, they do not count.
  *
  * @param stream the station and spindle
  * @param feature what it is about
@@ -127,21 +127,22 @@ public record StreamFigures(
                                 && shift.stream().equals(chart.stream()));
     }
 
+    /** The study's own word, with all that the shift's charts saw beside it. */
     private static Stability control(StreamChart chart, boolean moved, Capability study) {
         int points = chart.values().size();
         int signals = chart.signals().size();
+        var word = study.stability();
         if (moved) {
-            return new Stability(
-                    Stability.Word.OUT_OF_CONTROL, points, signals, "its level moved within the shift, for certain");
+            word = new Stability(
+                            Stability.Word.OUT_OF_CONTROL,
+                            points,
+                            signals,
+                            "its level moved within the shift, for certain")
+                    .and(word);
         }
-        if (study.shape() != Shape.NORMAL) {
-            return study.stability();
-        }
-        var byRules = Stability.of(points, signals, 1 / FalseAlarms.RULES_RUN);
-        if (byRules.word() == Stability.Word.OUT_OF_CONTROL) {
-            return byRules;
-        }
-        var byAverages = Stability.of(points, chart.lastingShifts().size(), 1 / FalseAlarms.AVERAGES_RUN);
-        return byAverages.word() == Stability.Word.OUT_OF_CONTROL ? byAverages : study.stability();
+        return study.shape() == Shape.NORMAL
+                ? word.and(Stability.of(points, signals, 1 / FalseAlarms.RULES_RUN))
+                        .and(Stability.of(points, chart.lastingShifts().size(), 1 / FalseAlarms.AVERAGES_RUN))
+                : word;
     }
 }

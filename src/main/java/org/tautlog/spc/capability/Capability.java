@@ -1,6 +1,7 @@
 package org.tautlog.spc.capability;
 
 import org.tautlog.spc.Answer;
+import org.tautlog.spc.Autocorrelation;
 
 /**
  * A process capability study. Cp and Cpk foretell what the process can do and need control; Pp and Ppk say what it did.
@@ -10,6 +11,7 @@ import org.tautlog.spc.Answer;
  * @param shortSigma standard deviation from neighbour to neighbour or within subgroups
  * @param overallSd standard deviation of all values
  * @param spec the limits
+ * @param neighbours how much values, or means of subgroups, resemble the ones before; bounds allow for it
  * @param stability the word on control
  * @param normality the test of normality, or why there is none
  * @param shape the distribution that the indices rest on
@@ -17,7 +19,7 @@ import org.tautlog.spc.Answer;
  * @param cpk index of the nearer limit with short-term spread, or why there is none
  * @param pp index of overall spread, or why there is none
  * @param ppk index of the nearer limit with overall spread, or why there is none
- * @param outside the share beyond the limits, or why there is none
+ * @param outside the share beyond the limits
  */
 public record Capability(
         int n,
@@ -25,6 +27,7 @@ public record Capability(
         double shortSigma,
         double overallSd,
         SpecLimits spec,
+        Autocorrelation neighbours,
         Stability stability,
         Answer<AndersonDarling> normality,
         Shape shape,
@@ -32,13 +35,14 @@ public record Capability(
         Answer<CapabilityIndex> cpk,
         Answer<CapabilityIndex> pp,
         Answer<CapabilityIndex> ppk,
-        Answer<FractionOutside> outside) {
+        FractionOutside outside) {
     /**
      * {@return the same study with the word on control of whoever saw more than the study's own chart}
      *
      * @param word the word
      */
     public Capability withStability(Stability word) {
-        return new Capability(n, mean, shortSigma, overallSd, spec, word, normality, shape, cp, cpk, pp, ppk, outside);
+        return new Capability(
+                n, mean, shortSigma, overallSd, spec, neighbours, word, normality, shape, cp, cpk, pp, ppk, outside);
     }
 }

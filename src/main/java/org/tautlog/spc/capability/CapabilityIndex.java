@@ -7,7 +7,7 @@ import org.tautlog.spc.Interval;
  *
  * @param value the index; 1 means that the spread of six standard deviations, or the nearer half of it, just fits
  * @param bounds its confidence bounds
- * @param n how many values it rests on
+ * @param n how many independent values its bounds rest on: fewer than there are where neighbours resemble each other
  * @param method how index and bounds were made
  */
 public record CapabilityIndex(double value, Interval bounds, int n, Method method) {

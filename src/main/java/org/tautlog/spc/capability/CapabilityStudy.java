@@ -1,8 +1,10 @@
 package org.tautlog.spc.capability;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.function.Function;
 import org.tautlog.spc.Answer;
+import org.tautlog.spc.Autocorrelation;
 import org.tautlog.spc.Reason;
 import org.tautlog.spc.Sample;
 import org.tautlog.spc.chart.IndividualsChart;
@@ -18,7 +20,10 @@ import org.tautlog.spc.chart.SubgroupSpread;
  * <ul>
  *   <li>Cp and Cpk are given for normal values only, with the mean moving range; their bounds use its degrees of freedom,
  *       {@code 1 / (2 cv^2)} with {@code cv^2 = (0.8264 n - 1.082) / (n - 1)^2}.
- *   <li>Where neighbours resemble each other, no sigma is widened here: the word on control says what the charts saw.
+ *   <li>Where neighbours resemble each other, their short-term standard deviation is too small, so single values give no Cp nor
+ *       Cpk; the bounds of all else rest on as many independent values as tell a mean as well.
+ *   <li>Where no shape holds but for strays, Pp and Ppk leave these out and there is no Cp nor Cpk; the counted share keeps
+ *       them.
  *   <li>The word on control comes from charts of normal scores of the shape that the indices rest on; where no shape holds,
  *       control is not shown.
  *   <li>Values that are all equal give a reason: no index of nothing.
@@ -46,9 +51,16 @@ public final class CapabilityStudy {
             var charting = IndividualsOptions.withDefaults()
                     .withNeighbours(IndividualsOptions.Neighbours.IGNORE)
                     .withPhaseOne(PhaseOneOptions.keepAll());
+            var neighbours = NormalScores.neighbours(values);
             return IndividualsChart.phaseOne(values, charting)
                     .map(phase -> study(
                             sample,
+                            neighbours,
+                            neighbours.allowed() > 0
+                                    ? Optional.of(
+                                            "neighbours resemble each other, so their short-term standard deviation is"
+                                                    + " too small to foretell by")
+                                    : Optional.empty(),
                             phase.limits().shortSigma(),
                             movingRangeFreedom(values.length),
                             spec,
@@ -76,6 +88,11 @@ public final class CapabilityStudy {
             return Sample.varying(values, LEAST, "a capability study")
                     .map(sample -> study(
                             sample,
+                            NormalScores.neighbours(Arrays.stream(subgroups)
+                                    .mapToDouble(group ->
+                                            Arrays.stream(group).average().orElseThrow())
+                                    .toArray()),
+                            Optional.empty(),
                             limits.sigma(),
                             limits.values() - limits.subgroups(),
                             spec,
@@ -95,13 +112,16 @@ public final class CapabilityStudy {
     public static Answer<MachineCapability> machine(double[] values, SpecLimits spec, CapabilityOptions options) {
         return Sample.varying(values, LEAST_MACHINE, "a machine capability study")
                 .map(sample -> {
-                    var overall = Overall.of(sample, spec, options);
+                    var neighbours = NormalScores.neighbours(values);
+                    var overall = Overall.of(sample, spec, options, neighbours);
                     return new MachineCapability(
                             sample.size(),
                             sample.mean(),
                             sample.sd(),
                             spec,
-                            Stability.ofIndividuals(values, overall.scores(), options.stabilityRules()),
+                            neighbours,
+                            Stability.ofIndividuals(values, overall.scores(), options.stabilityRules())
+                                    .withStrays(overall.strays()),
                             overall.normality(),
                             overall.shape(),
                             overall.spread(),
@@ -112,38 +132,43 @@ public final class CapabilityStudy {
 
     private static Capability study(
             Sample sample,
+            Autocorrelation neighbours,
+            Optional<String> whyNoShortTerm,
             double shortSigma,
             double freedom,
             SpecLimits spec,
             Function<NormalScores, Stability> control,
             CapabilityOptions options) {
-        var overall = Overall.of(sample, spec, options);
-        Answer<CapabilityIndex> cp;
-        Answer<CapabilityIndex> cpk;
-        if (overall.shape() == Shape.NORMAL) {
-            var within = new NormalIndices(sample.mean(), shortSigma, sample.size(), freedom, spec);
-            cp = within.spread(options.confidence());
-            cpk = Answer.of(within.nearest(options.confidence()));
-        } else {
-            String said =
-                    "the values are not normal, so a short-term standard deviation does not give their percentiles";
-            cp = Answer.missing(Reason.ASSUMPTION_FAILS, said);
-            cpk = Answer.missing(Reason.ASSUMPTION_FAILS, said);
-        }
+        var overall = Overall.of(sample, spec, options, neighbours);
+        Answer<NormalIndices> within = whyNoShortTerm(overall)
+                .or(() -> whyNoShortTerm)
+                .<Answer<NormalIndices>>map(why -> Answer.missing(Reason.ASSUMPTION_FAILS, why))
+                .orElseGet(() -> Answer.of(
+                        new NormalIndices(sample.mean(), shortSigma, neighbours.worth(sample.size()), freedom, spec)));
         return new Capability(
                 sample.size(),
                 sample.mean(),
                 shortSigma,
                 sample.sd(),
                 spec,
-                control.apply(overall.scores()),
+                neighbours,
+                control.apply(overall.scores()).withStrays(overall.strays()),
                 overall.normality(),
                 overall.shape(),
-                cp,
-                cpk,
+                within.flatMap(indices -> indices.spread(options.confidence())),
+                within.map(indices -> indices.nearest(options.confidence())),
                 overall.spread(),
                 overall.nearest(),
                 overall.outside());
+    }
+
+    private static Optional<String> whyNoShortTerm(Overall overall) {
+        if (overall.shape() != Shape.NORMAL)
+            return Optional.of(
+                    "the values are not normal, so a short-term standard deviation does not give their percentiles");
+        return overall.strays().isEmpty()
+                ? Optional.empty()
+                : Optional.of("strays are in the short-term standard deviation");
     }
 
     private static double movingRangeFreedom(int n) {

@@ -39,7 +39,7 @@ final class FittedShape {
     static Optional<FittedShape> best(Sample sample) {
         return Stream.of(Shape.LOGNORMAL, Shape.WEIBULL, Shape.GUMBEL)
                 .flatMap(shape -> fit(shape, sample).stream())
-                .filter(fit -> fit.distanceOverCritical <= 1)
+                .filter(FittedShape::holds)
                 .min(Comparator.comparingDouble(fit -> fit.distanceOverCritical));
     }
 
@@ -61,6 +61,11 @@ final class FittedShape {
         double middle = inverse.applyAsDouble(0.5);
         double high = inverse.applyAsDouble(1 - Percentiles.TAIL);
         return low < middle && middle < high && Double.isFinite(low) && Double.isFinite(high - low);
+    }
+
+    /** Whether the values do not reject it. */
+    boolean holds() {
+        return distanceOverCritical <= 1;
     }
 
     Shape shape() {

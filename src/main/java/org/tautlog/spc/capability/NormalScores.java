@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.tautlog.spc.Autocorrelation;
 import org.tautlog.spc.Sample;
 
 /**
@@ -49,6 +50,14 @@ final class NormalScores {
                 Shape.EMPIRICAL, x -> quantile((n + Sample.below(sorted, x) - Sample.above(sorted, x)) / (2 * n)));
     }
 
+    /** How much points resemble the ones before, on this scale of ranks: the long tail of a skewed shape does not bend it. */
+    static Autocorrelation neighbours(double[] points) {
+        return Sample.varying(points, 3, "scores by ranks")
+                .flatMap(sample -> Autocorrelation.ofDifferences(byRanks(sample).of(points)))
+                .found()
+                .orElse(Autocorrelation.none());
+    }
+
     double[] of(double[] values) {
         return Arrays.stream(values).map(score).toArray();
     }
@@ -62,7 +71,7 @@ final class NormalScores {
                         + shape.name().toLowerCase(Locale.ROOT)
                 : moved
                         ? charted.said() + "; charted as normal scores of their ranks"
-                        : "no shape fits, so no limits hold for single values; their ranks show no level that moved";
+                        : "no shape fits, so no limits hold for single values";
         var word = shape == Shape.EMPIRICAL && !moved ? Stability.Word.NOT_SHOWN : charted.word();
         return new Stability(word, charted.points(), charted.signals(), said);
     }

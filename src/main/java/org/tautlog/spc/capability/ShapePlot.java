@@ -1,8 +1,10 @@
 package org.tautlog.spc.capability;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -18,7 +20,7 @@ import org.tautlog.spc.Sample;
  * <pre>
  * probability plot: the i-th of n ordered values at the normal score of its median rank,
  *   m(1) = 1 - 0.5^(1/n), m(i) = (i - 0.3175) / (n + 0.365), m(n) = 0.5^(1/n)
- * steps: 2 IQR / n^(1/3) wide, rounded up to 1, 2 or 5 times a power of ten
+ * steps: 2.7 min(s, IQR / 1.35) / n^(1/3) wide, rounded down to 1, 2 or 5 times a power of ten; IQR / 1.35 is s of a normal
  * </pre>
  *
  * Source: median ranks: NIST/SEMATECH e-Handbook 1.3.3.21; width of steps: Freedman and Diaconis (1981), from memory.
@@ -44,6 +46,8 @@ public record ShapePlot(
     private static final double FURTHEST_SCORE = 4;
     private static final int MOST_STEPS = 60;
     private static final int LEAST_STEPS = 4;
+    /** Distance between the quartiles of a normal distribution, in its standard deviations. */
+    private static final double NORMAL_QUARTILES = 1.35;
 
     /**
      * A point of a plot.
@@ -66,17 +70,25 @@ public record ShapePlot(
      *
      * @param values values, at least 2, not all equal
      * @param shape the shape that a study found
+     * @param strays places of the values that it found the shape without, from 0
      * @return the plot, or why there is none
      */
-    public static Answer<ShapePlot> of(double[] values, Shape shape) {
-        return Sample.varying(values, 2, "a probability plot").map(sample -> of(sample, shape));
+    public static Answer<ShapePlot> of(double[] values, Shape shape, Collection<Integer> strays) {
+        var out = Set.copyOf(strays);
+        var rest = IntStream.range(0, values.length)
+                .filter(i -> !out.contains(i))
+                .mapToDouble(i -> values[i])
+                .toArray();
+        return Sample.varying(rest, 2, "a probability plot")
+                .flatMap(fitted ->
+                        Sample.varying(values, 2, "a probability plot").map(sample -> of(sample, fitted, shape)));
     }
 
-    private static ShapePlot of(Sample sample, Shape shape) {
+    private static ShapePlot of(Sample sample, Sample fitted, Shape shape) {
         var sorted = sample.sorted();
-        double width = width(sorted);
-        var inverse = inverse(sample, shape);
-        var cumulative = cumulative(sample, shape);
+        double width = width(sample);
+        var inverse = inverse(fitted, shape);
+        var cumulative = cumulative(fitted, shape);
         boolean curve = inverse.isPresent() && shape != Shape.EMPIRICAL;
         var line = new ArrayList<Point>();
         var expected = new ArrayList<Point>();
@@ -129,7 +141,8 @@ public record ShapePlot(
         return i == 1 ? 1 - Math.pow(0.5, 1.0 / n) : (i - 0.3175) / (n + 0.365);
     }
 
-    private static double width(double[] sorted) {
+    private static double width(Sample sample) {
+        var sorted = sample.sorted();
         int n = sorted.length;
         double range = sorted[n - 1] - sorted[0];
         double quartiles = QuantileType.R7.ofSorted(sorted, 0.75) - QuantileType.R7.ofSorted(sorted, 0.25);
@@ -138,11 +151,18 @@ public record ShapePlot(
                 .filter(apart -> apart > 1e-9 * range)
                 .min()
                 .orElse(range);
-        double wanted = Math.max(2 * quartiles / Math.cbrt(n), Math.max(gap, range / MOST_STEPS));
-        return round(Math.min(wanted, range / LEAST_STEPS));
+        double spread = Math.min(sample.sd(), quartiles / NORMAL_QUARTILES);
+        double wanted = Math.min(2 * NORMAL_QUARTILES * spread / Math.cbrt(n), range / LEAST_STEPS);
+        return Math.max(wanted > 0 ? down(wanted) : 0, up(Math.max(gap, range / MOST_STEPS)));
     }
 
-    private static double round(double width) {
+    private static double down(double width) {
+        double power = Math.pow(10, Math.floor(Math.log10(width)));
+        double digit = width / power;
+        return (digit >= 4.999 ? 5 : digit >= 1.999 ? 2 : 1) * power;
+    }
+
+    private static double up(double width) {
         double power = Math.pow(10, Math.floor(Math.log10(width)));
         double digit = width / power;
         return (digit <= 1.001 ? 1 : digit <= 2.001 ? 2 : digit <= 5.001 ? 5 : 10) * power;

@@ -7,7 +7,7 @@
  * org.tautlog.spc.capability.Stability}, {@link org.tautlog.spc.capability.AndersonDarling}, {@link org.tautlog.spc.capability.TimeModel} (ISO 22514-2), {@link
  * org.tautlog.spc.capability.ShapePlot}.
  *
- * <p>May import: {@code spc}, {@code spc.chart}, {@code spc.change}, {@code spc.compare}. Refuses to: give an index without its stability word.
+ * <p>May import: {@code spc}, {@code spc.chart}, {@code spc.change}, {@code spc.compare}, {@code spc.outlier}. Refuses to: give an index without its stability word.
  */
 @NullMarked
 package org.tautlog.spc.capability;

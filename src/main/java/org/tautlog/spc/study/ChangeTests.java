@@ -128,8 +128,8 @@ public final class ChangeTests {
                 List.of(
                         new SeriesStudy.Figure("p value of the likeliest change", likeliest.pValue()),
                         adjusted(adjusted),
-                        new SeriesStudy.Figure("before", likeliest.before()),
-                        new SeriesStudy.Figure("after", likeliest.after())),
+                        new SeriesStudy.Figure("before", likeliest.before(), true),
+                        new SeriesStudy.Figure("after", likeliest.after(), true)),
                 certain.stream().map(change -> mark(rows, change)).toList());
     }
 
@@ -163,7 +163,7 @@ public final class ChangeTests {
                         new SeriesStudy.Figure("p value", trend.pValue()),
                         adjusted(adjusted),
                         new SeriesStudy.Figure("tau", trend.tau()),
-                        new SeriesStudy.Figure("Sen slope for each row", trend.slope()),
+                        new SeriesStudy.Figure("Sen slope for each row", trend.slope(), true),
                         new SeriesStudy.Figure(
                                 "slope, lower bound", trend.slopeBounds().lower()),
                         new SeriesStudy.Figure(

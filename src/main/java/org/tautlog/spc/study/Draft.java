@@ -48,7 +48,7 @@ final class Draft {
     }
 
     void figure(String name, double value) {
-        figures.add(new SeriesStudy.Figure(name, value));
+        figures.add(new SeriesStudy.Figure(name, value, true));
     }
 
     void lines(String of, ChartPoint point) {

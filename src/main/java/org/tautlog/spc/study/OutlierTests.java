@@ -56,7 +56,7 @@ public final class OutlierTests {
                                         i -> "modified z "
                                                 + Digits.of(test.scores().get(i)),
                                         List.of(
-                                                new SeriesStudy.Figure("median", test.median()),
+                                                new SeriesStudy.Figure("median", test.median(), true),
                                                 new SeriesStudy.Figure(
                                                         "median absolute deviation", test.medianDeviation()),
                                                 new SeriesStudy.Figure("limit", test.limit()))))),

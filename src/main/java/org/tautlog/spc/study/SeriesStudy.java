@@ -53,8 +53,19 @@ public record SeriesStudy(
      *
      * @param name its name, for readers
      * @param value its value
+     * @param inUnit whether it has the unit of the values, whose digits follow their spread
      */
-    public record Figure(String name, double value) {}
+    public record Figure(String name, double value, boolean inUnit) {
+        /**
+         * A figure without a unit, such as a p value.
+         *
+         * @param name what it is
+         * @param value the figure
+         */
+        public Figure(String name, double value) {
+            this(name, value, false);
+        }
+    }
 
     /**
      * A point that the limits do not rest on.

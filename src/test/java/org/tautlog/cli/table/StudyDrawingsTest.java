@@ -34,8 +34,22 @@ class StudyDrawingsTest {
     @Test
     void a_limit_far_out_is_named_at_the_edge() throws IOException {
         var svg = svg(values(1, 60), "--high 500");
-        assertTrue(svg.contains("high 500, off the scale →"), svg);
+        assertTrue(svg.contains("high 500 →"), svg);
         assertTrue(svg.contains(">high 500 ↑<"), svg);
+    }
+
+    /** The plots are 450 wide, so words at both edges leave room for each other only where they are short. */
+    @Test
+    void two_limits_far_out_do_not_meet() throws IOException {
+        var svg = svg(values(1, 60), "--low -5000 --high 5000");
+        assertTrue(svg.contains("← low -5000<") && svg.contains("high 5000 →"), svg);
+        assertFalse(svg.contains("off the scale"), svg);
+    }
+
+    @Test
+    void the_share_counted_outside_is_drawn() throws IOException {
+        var svg = svg(values(1, 60), "--low 95 --high 105");
+        assertTrue(svg.contains("outside: 0 of 60 counted (0 to "), svg);
     }
 
     @Test

@@ -257,6 +257,43 @@ class TableStudiesTest {
     }
 
     @Test
+    void capability_names_the_line_of_a_stray_and_of_a_level_that_moved() throws IOException {
+        var stray = new StringBuilder("x\n");
+        var moved = new StringBuilder("x\n");
+        var random = new java.util.Random(5);
+        for (int i = 0; i < 200; i++) {
+            double z = random.nextGaussian();
+            stray.append(i == 100 ? 118 : 100 + z).append('\n');
+            moved.append(100 + z + (i < 100 ? 0 : 1.5)).append('\n');
+        }
+        var words =
+                new String[] {"capability", table(stray.toString()), "--value", "x", "--low", "95", "--high", "105"};
+        var run = CommandLineRun.of(words);
+        assertEquals(1, run.exitCode());
+        assertTrue(run.out().contains("OUT OF CONTROL") && run.out().contains("a stray at line 102:"), run.out());
+        assertTrue(run.out().contains("outside: 1 of 200 counted"), run.out());
+        words[1] = table(moved.toString());
+        var level = CommandLineRun.of(words).out();
+        assertTrue(level.matches("(?s).*OUT OF CONTROL.*the level moved at line (9[5-9]|10[0-9])\\R.*"), level);
+    }
+
+    /** Only figures in the unit of the values follow their spread; z and p do not. */
+    @Test
+    void fine_values_lend_no_digits_to_figures_without_a_unit() throws IOException {
+        var text = new StringBuilder("x\n");
+        var random = new java.util.Random(6);
+        for (int i = 0; i < 40; i++)
+            text.append(101325 + 1e-4 * random.nextGaussian()).append('\n');
+        var out = CommandLineRun.of("changes", table(text.toString()), "--value", "x")
+                .out();
+        assertTrue(out.matches("(?s).*, z -?[0-9]\\.[0-9]{1,7}, p.*"), out);
+        for (var found = java.util.regex.Pattern.compile("(?:z|p value|tau) -?0\\.0*([1-9][0-9]*)")
+                        .matcher(out);
+                found.find(); ) assertTrue(found.group(1).length() <= 6, found.group());
+        assertTrue(out.matches("(?s).*before 10132[45]\\.[0-9]{6,}.*"), out);
+    }
+
+    @Test
     void values_that_fill_no_subgroup_are_named() throws IOException {
         var text = new StringBuilder("x\n");
         var random = new java.util.Random(4);

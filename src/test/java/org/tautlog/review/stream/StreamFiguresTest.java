@@ -47,28 +47,47 @@ class StreamFiguresTest {
                 .mapToObj(z ->
                         350 - 2 * Math.log(-Math.log(NormalDistribution.of(0, 1).cumulativeProbability(z))))
                 .toList();
-        var numbers = turns.stream().mapToDouble(Double::doubleValue).toArray();
-        var usual = IndividualsOptions.withDefaults();
-        var chart = IndividualsChart.phaseOne(numbers, usual)
-                .flatMap(phase -> IndividualsChart.chart(phase.limits(), numbers, RunRule.westernElectric()))
-                .map(ChartPair::location);
-        var identities = IntStream.range(0, turns.size())
-                .mapToObj(i -> new TraceIdentity("FW-" + i, "S40", "1", "1", 1, null, "A17"))
-                .toList();
-        var stream = new StreamChart(
-                new Stream("S40", "1"), ChartedFeature.TURN, identities, turns, List.of(), chart, chart, "");
-        var figures = StreamFigures.of(
-                        List.of(stream),
-                        List.of(),
-                        List.of(),
-                        MadeShift.specification().window())
-                .get(0);
+        var stream = stream(turns);
+        var figures = figures(stream);
         assertEquals(
                 Stability.Word.OUT_OF_CONTROL,
                 Stability.of(600, stream.signals().size(), 1 / FalseAlarms.RULES_RUN)
                         .word());
         assertEquals(
                 Stability.Word.IN_CONTROL, word(figures), figures.capability().toString());
+    }
+
+    /** Half a deviation is too little for the limits of single values and for the certainty of a change found unasked. */
+    @Test
+    void the_review_shares_the_rule_of_the_capability_study_on_levels_that_moved() {
+        var z = Simulated.normal(8, 400);
+        var turns = IntStream.range(0, z.length)
+                .mapToObj(i -> 350 + Math.exp(0.5 * (z[i] + (i < 200 ? 0 : 0.6))))
+                .toList();
+        var word = figures(stream(turns)).capability().orThrow().stability();
+        assertEquals(Stability.Word.OUT_OF_CONTROL, word.word());
+        assertTrue(word.said().contains("the level moved at value"), word.said());
+    }
+
+    private static StreamChart stream(List<Double> turns) {
+        var numbers = turns.stream().mapToDouble(Double::doubleValue).toArray();
+        var chart = IndividualsChart.phaseOne(numbers, IndividualsOptions.withDefaults())
+                .flatMap(phase -> IndividualsChart.chart(phase.limits(), numbers, RunRule.westernElectric()))
+                .map(ChartPair::location);
+        var identities = IntStream.range(0, turns.size())
+                .mapToObj(i -> new TraceIdentity("FW-" + i, "S40", "1", "1", 1, null, "A17"))
+                .toList();
+        return new StreamChart(
+                new Stream("S40", "1"), ChartedFeature.TURN, identities, turns, List.of(), chart, chart, "");
+    }
+
+    private static StreamFigures figures(StreamChart stream) {
+        return StreamFigures.of(
+                        List.of(stream),
+                        List.of(),
+                        List.of(),
+                        MadeShift.specification().window())
+                .get(0);
     }
 
     private static List<StreamFigures> studied(StreamReview review) {

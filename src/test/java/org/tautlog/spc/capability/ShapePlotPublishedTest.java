@@ -27,7 +27,7 @@ class ShapePlotPublishedTest {
     @Test
     void the_reference_interval_of_normal_values_is_six_deviations_wide() {
         var values = new Random(1).doubles(200, 99, 101).toArray();
-        var plot = ShapePlot.of(values, Shape.NORMAL).found().orElseThrow();
+        var plot = ShapePlot.of(values, Shape.NORMAL, java.util.List.of()).orThrow();
         var sample = org.tautlog.spc.Sample.derived(values);
         var reference = assertNotNullInterval(plot);
         assertEquals(sample.mean() - 3 * sample.sd(), reference.lower(), 2e-3 * sample.sd());
@@ -39,11 +39,24 @@ class ShapePlotPublishedTest {
 
     @Test
     void where_no_shape_holds_there_is_neither_line_nor_interval() {
-        var plot = ShapePlot.of(new double[] {1, 1, 9, 9, 1}, Shape.EMPIRICAL)
+        var plot = ShapePlot.of(new double[] {1, 1, 9, 9, 1}, Shape.EMPIRICAL, java.util.List.of())
                 .found()
                 .orElseThrow();
         assertNull(plot.reference());
         assertTrue(plot.line().isEmpty() && plot.expected().isEmpty());
+    }
+
+    /** Two humps eight deviations apart: steps by the quartiles alone would be as wide as the gap between them. */
+    @Test
+    void steps_show_the_gap_between_two_humps() {
+        var random = new Random(2);
+        var values = new double[200];
+        for (int i = 0; i < values.length; i++) values[i] = random.nextGaussian() + (i % 2 == 0 ? 0 : 8);
+        var steps = ShapePlot.of(values, Shape.EMPIRICAL, java.util.List.of())
+                .orThrow()
+                .steps();
+        assertTrue(steps.size() >= 10, steps.toString());
+        assertTrue(steps.stream().anyMatch(step -> step.y() == 0), steps.toString());
     }
 
     private static org.tautlog.spc.Interval assertNotNullInterval(ShapePlot plot) {
