@@ -1,5 +1,8 @@
 package org.tautlog.spc.stream;
 
+import java.util.Collections;
+import java.util.List;
+
 /**
  * One time of a group chart. Deviations are from each stream's own centre.
  *
@@ -10,8 +13,8 @@ package org.tautlog.spc.stream;
  * @param largestDeviation its deviation
  * @param smallest column of the stream with the smallest deviation
  * @param smallestDeviation its deviation
- * @param upperSum the largest upper sum of one stream, in {@link StreamsLimits#sumSigma}
- * @param lowerSum the largest lower sum of one stream, in the same
+ * @param upperSums upper sum of each stream by column, in standard deviations; one that was not seen keeps its last
+ * @param lowerSums lower sum of each stream, in the same
  */
 public record StreamPoint(
         int time,
@@ -21,5 +24,21 @@ public record StreamPoint(
         double largestDeviation,
         int smallest,
         double smallestDeviation,
-        double upperSum,
-        double lowerSum) {}
+        List<Double> upperSums,
+        List<Double> lowerSums) {
+    /** Copies the lists. */
+    public StreamPoint {
+        upperSums = List.copyOf(upperSums);
+        lowerSums = List.copyOf(lowerSums);
+    }
+
+    /** {@return the largest upper sum of any stream} */
+    public double upperSum() {
+        return Collections.max(upperSums);
+    }
+
+    /** {@return the largest lower sum of any stream} */
+    public double lowerSum() {
+        return Collections.max(lowerSums);
+    }
+}

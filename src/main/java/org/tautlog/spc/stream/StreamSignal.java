@@ -8,15 +8,15 @@ import org.jspecify.annotations.Nullable;
  *
  * @param kind what it is
  * @param time place in time, from 0
- * @param stream column of the stream it names, null where all moved together
+ * @param stream column of the stream it names, null where it speaks of the mean
  * @param value what was plotted: a level, a deviation, a difference, a run length or a sum
  * @param limit what it lies beyond
  */
 public record StreamSignal(Kind kind, int time, @Nullable Integer stream, double value, double limit) {
     /** What a chart of streams can see. */
     public enum Kind {
-        /** The mean of the streams lies beyond its limits: all moved, or one moved very far. */
-        ALL_MOVED,
+        /** The mean of the streams breaks a rule: all moved, or one moved far. */
+        MEAN_MOVED,
         /** The largest deviation lies above the group limit. */
         GROUP_HIGH,
         /** The smallest deviation lies below the group limit. */
@@ -37,13 +37,13 @@ public record StreamSignal(Kind kind, int time, @Nullable Integer stream, double
         /** {@return whether it speaks of one stream apart from the others} */
         public boolean ofOneStream() {
             return switch (this) {
-                case ALL_MOVED, GROUP_HIGH, GROUP_LOW -> false;
+                case MEAN_MOVED, GROUP_HIGH, GROUP_LOW -> false;
                 case OWN_HIGH, OWN_LOW, RUN_LARGEST, RUN_SMALLEST, OWN_RISE, OWN_FALL -> true;
             };
         }
     }
 
-    /** {@return the column of the stream it names, empty where all moved together} */
+    /** {@return the column of the stream it names, empty where it speaks of the mean} */
     public OptionalInt named() {
         return stream == null ? OptionalInt.empty() : OptionalInt.of(stream);
     }

@@ -38,7 +38,8 @@ import org.tautlog.spc.timeweighted.RunLength;
  *
  * <ul>
  *   <li>A stream that moves by s moves every other's difference by -s / m: at each time only differences on the side of the
- *       farthest one, and sums on the side of the largest one, give a signal.
+ *       farthest one give a signal, and a stream whose sum is past h is no longer part of the mean that sums are held against;
+ *       its own difference then has the standard deviation ownSigma sqrt(1 + 1/m). The drawn differences are from all streams.
  *   <li>Two streams: their differences mirror each other, so a signal names both sides of one fact.
  *   <li>Equal extremes, as rounding makes them, end a run.
  *   <li>Where a stream's differences resemble the ones before (their lag-1 autocorrelation r, all streams together, lies above
@@ -130,7 +131,7 @@ public record StreamsChart(StreamsLimits limits, Chart common, List<StreamPoint>
                             var point = common.location().points().get(i);
                             if (point.signals())
                                 signals.add(new StreamSignal(
-                                        StreamSignal.Kind.ALL_MOVED,
+                                        StreamSignal.Kind.MEAN_MOVED,
                                         times[i],
                                         null,
                                         point.value(),

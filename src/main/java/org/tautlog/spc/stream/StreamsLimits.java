@@ -72,6 +72,15 @@ public record StreamsLimits(
         return ownSigma * sumFactor * Math.sqrt(1 - 1.0 / present);
     }
 
+    /**
+     * {@return the standard deviation that the sums of a stream count in that is held against the mean of others only}
+     *
+     * @param others how many others, at least 2
+     */
+    double sumSigmaBeside(int others) {
+        return ownSigma * sumFactor * Math.sqrt(1 + 1.0 / others);
+    }
+
     /** {@return distance of the group limits from 0} */
     public double groupReach() {
         return familyWidth * streamSigma;

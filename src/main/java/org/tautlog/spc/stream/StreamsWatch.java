@@ -1,10 +1,10 @@
 package org.tautlog.spc.stream;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import org.tautlog.spc.timeweighted.CusumLimits;
-import org.tautlog.spc.timeweighted.CusumPoint;
 import org.tautlog.spc.timeweighted.CusumWatch;
 
 /** Follows the streams time by time: extremes, own limits, runs and sums. */
@@ -14,13 +14,13 @@ final class StreamsWatch {
     private final CusumWatch[] sums;
     private final boolean[] rising;
     private final boolean[] falling;
+    private final double[] upper;
+    private final double[] lower;
     private final List<StreamPoint> points = new ArrayList<>();
     private int largestBefore = -1;
     private int smallestBefore = -1;
     private int largestRun;
     private int smallestRun;
-    private double largestUpperSum;
-    private double largestLowerSum;
 
     StreamsWatch(StreamsLimits limits) {
         this.limits = limits;
@@ -29,6 +29,8 @@ final class StreamsWatch {
         sums = new CusumWatch[streams];
         rising = new boolean[streams];
         falling = new boolean[streams];
+        upper = new double[streams];
+        lower = new double[streams];
         for (int j = 0; j < streams; j++)
             sums[j] = new CusumWatch(new CusumLimits(0, StreamsLimits.SLACK, limits.cusumDecision(), 0));
     }
@@ -64,9 +66,9 @@ final class StreamsWatch {
         if (low < -group) signals.add(new StreamSignal(StreamSignal.Kind.GROUP_LOW, time, smallest, low, -group));
         own(time, largest, high - movement, smallest, low - movement, limits.ownReach(present), signals);
         runs(time, tiedHigh ? -1 : largest, tiedLow ? -1 : smallest, signals);
-        sums(time, table, use, movement, present, signals);
+        sums(time, table, use, signals);
         points.add(new StreamPoint(
-                time, present, movement, largest, high, smallest, low, largestUpperSum, largestLowerSum));
+                time, present, movement, largest, high, smallest, low, listed(upper), listed(lower)));
         return signals;
     }
 
@@ -94,26 +96,24 @@ final class StreamsWatch {
             signals.add(new StreamSignal(StreamSignal.Kind.RUN_SMALLEST, time, smallest, smallestRun, longest));
     }
 
-    private void sums(
-            int time, StreamTable table, BitSet use, double movement, int present, List<StreamSignal> signals) {
-        double sigma = limits.sumSigma(present);
-        var steps = new CusumPoint[table.streams()];
-        double up = 0;
-        double down = 0;
-        for (int j = 0; j < steps.length; j++) {
+    /**
+     * Each stream by sums of its own. A stream whose sum is past h is left out of what it and the others are held against, so
+     * that it neither hides another nor pushes the others the other way.
+     */
+    private void sums(int time, StreamTable table, BitSet use, List<StreamSignal> signals) {
+        var still = (BitSet) use.clone();
+        for (int j = 0; j < sums.length; j++) if (rising[j] || falling[j]) still.clear(table.cell(time, j));
+        var held = StreamsChart.present(table, time, still) < 2 ? use : still;
+        int present = StreamsChart.present(table, time, held);
+        double movement = table.movement(time, centres, held);
+        for (int j = 0; j < sums.length; j++) {
             if (!use.get(table.cell(time, j))) continue;
+            double sigma = held.get(table.cell(time, j)) ? limits.sumSigma(present) : limits.sumSigmaBeside(present);
             var step = sums[j].next((deviation(table, time, j) - movement) / sigma);
-            steps[j] = step;
-            up = Math.max(up, step.upperSum());
-            down = Math.max(down, step.lowerSum());
-        }
-        largestUpperSum = up;
-        largestLowerSum = down;
-        for (int j = 0; j < steps.length; j++) {
-            var step = steps[j];
-            if (step == null) continue;
-            boolean rise = step.signal().up() && (up >= down || rising[j]);
-            boolean fall = step.signal().down() && (down >= up || falling[j]);
+            upper[j] = step.upperSum();
+            lower[j] = step.lowerSum();
+            boolean rise = step.signal().up();
+            boolean fall = step.signal().down();
             if (rise && !rising[j])
                 signals.add(
                         new StreamSignal(StreamSignal.Kind.OWN_RISE, time, j, step.upperSum(), limits.cusumDecision()));
@@ -123,5 +123,9 @@ final class StreamsWatch {
             rising[j] = rise;
             falling[j] = fall;
         }
+    }
+
+    private static List<Double> listed(double[] sums) {
+        return Arrays.stream(sums).boxed().toList();
     }
 }

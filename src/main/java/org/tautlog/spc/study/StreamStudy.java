@@ -205,7 +205,7 @@ final class StreamStudy {
         var name =
                 signal.named().isPresent() ? layout.streams.get(signal.named().getAsInt()) : "";
         var said = switch (signal.kind()) {
-            case ALL_MOVED -> "all streams moved together";
+            case MEAN_MOVED -> "all streams moved together";
             case GROUP_HIGH -> name + " far above its own centre";
             case GROUP_LOW -> name + " far below its own centre";
             case OWN_HIGH -> name + " above the other streams";
@@ -216,7 +216,7 @@ final class StreamStudy {
             case OWN_FALL -> name + " falling against the other streams, " + sum(signal);
         };
         var panel = switch (signal.kind()) {
-            case ALL_MOVED -> "mean of the streams";
+            case MEAN_MOVED -> "mean of the streams";
             case GROUP_HIGH, GROUP_LOW, RUN_LARGEST, RUN_SMALLEST -> DEVIATIONS;
             case OWN_HIGH, OWN_LOW -> DIFFERENCES;
             case OWN_RISE, OWN_FALL -> SUMS;
@@ -238,7 +238,7 @@ final class StreamStudy {
                 yield layout.cells.get(signal.time())[stream] - centre;
             }
             case OWN_FALL -> -signal.value();
-            case ALL_MOVED, GROUP_HIGH, GROUP_LOW, OWN_HIGH, OWN_LOW, OWN_RISE -> signal.value();
+            case MEAN_MOVED, GROUP_HIGH, GROUP_LOW, OWN_HIGH, OWN_LOW, OWN_RISE -> signal.value();
         };
     }
 }

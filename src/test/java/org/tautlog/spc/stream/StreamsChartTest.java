@@ -71,7 +71,7 @@ class StreamsChartTest {
         for (var row : x)
             for (int j = 0; j < STREAMS; j++) row[j] *= limits.common().sigma() / sigma;
         long signals = StreamsChart.chart(limits, x, USUAL).orThrow().signals().stream()
-                .filter(s -> s.kind() == StreamSignal.Kind.ALL_MOVED)
+                .filter(s -> s.kind() == StreamSignal.Kind.MEAN_MOVED)
                 .count();
         Simulated.assertRate(0.0027, signals, times, "means of streams beyond limits");
     }
@@ -204,7 +204,7 @@ class StreamsChartTest {
         var x = streams(503, 60, 0.7);
         for (int t = 30; t < 60; t++) for (int j = 0; j < STREAMS; j++) x[t][j] += 4;
         var chart = StreamsChart.chart(phase.limits(), x, USUAL).orThrow();
-        assertTrue(chart.kinds().contains(StreamSignal.Kind.ALL_MOVED));
+        assertTrue(chart.kinds().contains(StreamSignal.Kind.MEAN_MOVED));
         assertEquals(List.of(), chart.ownMovers());
     }
 
@@ -226,6 +226,29 @@ class StreamsChartTest {
                         .orElseThrow()
                         .time(),
                 2);
+    }
+
+    @Test
+    void a_second_stream_that_drifts_is_named_while_another_is_worse() {
+        var phase = StreamsChart.phaseOne(streams(504, 200, 0.7), USUAL).orThrow();
+        var x = streams(510, 90, 0.7);
+        for (int t = 20; t < 90; t++) {
+            x[t][2] += 3;
+            x[t][6] += 1.5;
+        }
+        var chart = StreamsChart.chart(phase.limits(), x, USUAL).orThrow();
+        assertEquals(List.of(2, 6), chart.ownMovers(), chart.signals().toString());
+        int told = chart.signals().stream()
+                .filter(s -> s.kind() == StreamSignal.Kind.OWN_RISE && s.named().orElseThrow() == 6)
+                .findFirst()
+                .orElseThrow()
+                .time();
+        int passed = chart.points().stream()
+                .filter(p -> p.upperSums().get(6) > phase.limits().cusumDecision())
+                .findFirst()
+                .orElseThrow()
+                .time();
+        assertEquals(passed, told, "told when it passes h");
     }
 
     @Test
