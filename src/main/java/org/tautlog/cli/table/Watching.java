@@ -9,6 +9,7 @@ import org.tautlog.spc.Answer;
 import org.tautlog.spc.stream.StreamsLimits;
 import org.tautlog.spc.study.FrozenLimits;
 import org.tautlog.spc.study.SeriesStudy;
+import org.tautlog.spc.study.SilentStreams;
 
 /** What stands on one side only, in the limits or in the table. */
 final class Watching {
@@ -37,9 +38,12 @@ final class Watching {
         }
         groups.values()
                 .forEach(answer -> answer.found()
-                        .map(SeriesStudy::limits)
-                        .filter(limits -> limits.limits() instanceof StreamsLimits)
-                        .ifPresent(limits -> addStreams(unwatched, limits, streams)));
+                        .filter(study -> study.limits().limits() instanceof StreamsLimits)
+                        .ifPresent(study -> {
+                            addStreams(unwatched, study.limits(), streams);
+                            SilentStreams.of(study)
+                                    .forEach((name, reason) -> unwatched.add(new Unwatched(name, reason)));
+                        }));
         return unwatched;
     }
 

@@ -67,8 +67,8 @@ final class StreamsWatch {
         own(time, largest, high - movement, smallest, low - movement, limits.ownReach(present), signals);
         runs(time, tiedHigh ? -1 : largest, tiedLow ? -1 : smallest, signals);
         sums(time, table, use, signals);
-        points.add(new StreamPoint(
-                time, present, movement, largest, high, smallest, low, listed(upper), listed(lower)));
+        points.add(
+                new StreamPoint(time, present, movement, largest, high, smallest, low, listed(upper), listed(lower)));
         return signals;
     }
 

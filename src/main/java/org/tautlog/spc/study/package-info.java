@@ -6,7 +6,8 @@
  * org.tautlog.spc.study.LongSeries}, {@link org.tautlog.spc.study.StudyKind}, {@link
  * org.tautlog.spc.study.StudyRow}, {@link org.tautlog.spc.study.StudyOptions}, {@link org.tautlog.spc.study.SeriesStudy},
  * {@link org.tautlog.spc.study.StudyPanel}, {@link org.tautlog.spc.study.PanelLine}, {@link
- * org.tautlog.spc.study.StudySignal}, {@link org.tautlog.spc.study.FrozenLimits}; {@link
+ * org.tautlog.spc.study.StudySignal}, {@link org.tautlog.spc.study.SilentStreams}, {@link
+ * org.tautlog.spc.study.FrozenLimits}; {@link
  * org.tautlog.spc.study.OutlierTests}, {@link org.tautlog.spc.study.ChangeTests}, {@link
  * org.tautlog.spc.study.GroupComparison}, {@link org.tautlog.spc.study.TestOptions}, {@link
  * org.tautlog.spc.study.TestStudy}.
