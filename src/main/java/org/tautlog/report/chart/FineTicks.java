@@ -39,7 +39,7 @@ final class FineTicks implements TickUnitSource {
         double power = Math.pow(10, exponent);
         for (double step : STEPS) {
             if (step * power >= size * (1 - 1e-9)) {
-                return new NumberTickUnit(step * power, format(step == 10 ? exponent + 1 : exponent));
+                return new Tick(step * power, format(step == 10 ? exponent + 1 : exponent));
             }
         }
         throw new IllegalStateException("10 times a power of ten is not below " + size);
@@ -52,5 +52,19 @@ final class FineTicks implements TickUnitSource {
         var zeros = "0".repeat(Math.max(0, Math.min(MOST_DECIMALS, decimals)));
         return new DecimalFormat(
                 (plain ? "#,##0" : "0") + (zeros.isEmpty() ? "" : '.' + zeros) + (plain ? "" : "E0"), symbols);
+    }
+
+    /** Zero stays 0, whatever power of ten the other ticks have. */
+    private static final class Tick extends NumberTickUnit {
+        private static final long serialVersionUID = 1L;
+
+        Tick(double size, DecimalFormat format) {
+            super(size, format);
+        }
+
+        @Override
+        public String valueToString(double value) {
+            return Math.abs(value) < 1e-9 * getSize() ? "0" : super.valueToString(value);
+        }
     }
 }

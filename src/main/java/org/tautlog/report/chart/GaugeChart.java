@@ -1,7 +1,6 @@
 package org.tautlog.report.chart;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
@@ -28,6 +27,7 @@ public final class GaugeChart {
     private static final int MOST_CHARACTERS = 90;
     private static final int FEW_APPRAISERS = 3;
     private static final double ROOM = 0.16;
+    private static final double NAMES = 0.04;
     private static final double GAP = 1;
     private static final double SAMPLE = 0.035;
     private static final float[][] DASHES = {{}, {7f, 3f}, {2f, 3f}, {9f, 3f, 2f, 3f}, {4f, 2f}, {1f, 2f}};
@@ -79,15 +79,17 @@ public final class GaugeChart {
     private static Sheet sheet(String value, String unit, Drawn drawn) {
         var axis = unit.isEmpty() ? value : value + ", " + unit;
         var said = new ArrayList<>(drawn.said());
-        if (drawn.parts().size() > MOST_PARTS || drawn.appraisers().size() > MOST_APPRAISERS) {
-            said.add("drawn are the first " + Math.min(MOST_PARTS, drawn.parts().size()) + " of "
-                    + drawn.parts().size() + " parts and "
-                    + Math.min(MOST_APPRAISERS, drawn.appraisers().size()) + " of "
-                    + drawn.appraisers().size() + " appraisers");
-        }
+        first(said, MOST_PARTS, drawn.parts().size(), "parts");
+        first(said, MOST_APPRAISERS, drawn.appraisers().size(), "appraisers");
         return Titles.above(Sheet.empty(WIDTH), value + ": gauge study", said)
                 .below(HALF_HIGH, components(drawn.result(), unit), ranges(drawn, unit))
                 .below(FULL_HIGH, measured(drawn, axis));
+    }
+
+    private static void first(List<String> said, int most, int there, String what) {
+        if (there > most) {
+            said.add("drawn are the first " + most + " of " + there + ' ' + what);
+        }
     }
 
     private static JFreeChart components(GaugeResult result, String unit) {
@@ -131,13 +133,19 @@ public final class GaugeChart {
         plot.setRangeGridlinesVisible(false);
         for (int a = 0; a < appraisers; a++) {
             var line = Plots.series(0);
+            var marks = Plots.series(0);
             for (int p = 0; p < parts; p++) {
-                line.add(a * wide + p + 1, cells.get(p).get(a).range());
+                double range = cells.get(p).get(a).range();
+                line.add(a * wide + p + 1, range);
+                if (range > drawn.plot().upperRange()) {
+                    marks.add(a * wide + p + 1, range);
+                }
             }
             Plots.lines(plot, Plots.only(line), Ink.PEER, 0.9f);
             Plots.points(plot, line, PointsRenderer.dots(parts > 30 ? 2.4f : 3.4f, Ink.TRACE));
+            Plots.points(plot, marks, PointsRenderer.square());
             plot.addAnnotation(Plots.text(
-                    shortened(drawn.appraisers().get(a)),
+                    shortened(drawn.appraisers().get(a), drawn.appraisers()),
                     a * wide + 0.5,
                     (appraisers > FEW_APPRAISERS && a % 2 == 1 ? 0.86 : 0.95) * high,
                     TextAnchor.CENTER_LEFT,
@@ -170,17 +178,16 @@ public final class GaugeChart {
         var ticks = new TreeMap<Double, String>();
         int longest = drawn.parts().stream()
                 .limit(parts)
-                .mapToInt(name -> shortened(name).length())
+                .mapToInt(name -> shortened(name, drawn.parts()).length())
                 .max()
                 .orElse(1);
         int every = (int) Math.ceil(parts * (longest + 2.0) / MOST_CHARACTERS);
         for (int p = 0; p < parts; p += every) {
-            ticks.put(p + 1.0, shortened(drawn.parts().get(p)));
+            ticks.put(p + 1.0, shortened(drawn.parts().get(p), drawn.parts()));
         }
         var plot = Plots.empty(
-                Plots.axisAt("part", ticks, 0.4, 0.4 + parts * (1 + ROOM) + ROOM),
+                Plots.axisAt("part", ticks, 0.4, 0.4 + parts * (1 + ROOM + NAMES) + ROOM),
                 Plots.fineAxis(axis, low - margin, high + margin));
-        var ends = new ArrayList<End>();
         for (int a = 0; a < appraisers; a++) {
             double aside = (a - (appraisers - 1) / 2.0) * 0.6 / appraisers;
             var means = Plots.series(0);
@@ -194,30 +201,21 @@ public final class GaugeChart {
             }
             Plots.lines(plot, Plots.only(means), Ink.WINDOW, 1.2f, DASHES[a]);
             Plots.points(plot, dots, PointsRenderer.dots(parts > 30 ? 2.4f : 3.4f, Ink.TRACE));
-            ends.add(new End(
-                    drawn.appraisers().get(a), cells.get(parts - 1).get(a).mean(), a));
         }
-        names(plot, ends, parts);
+        names(plot, drawn.appraisers().subList(0, appraisers), parts);
         return Plots.chart(plot);
     }
 
-    private record End(String name, double height, int dash) {}
-
-    private static void names(XYPlot plot, List<End> ends, int parts) {
+    /** The appraisers in their order, each with the dashes of its line. */
+    private static void names(XYPlot plot, List<String> names, int parts) {
         double apart = 0.075 * plot.getRangeAxis().getRange().getLength();
-        double free = plot.getRangeAxis().getUpperBound();
-        double room = apart * (ends.size() - 1) + plot.getRangeAxis().getLowerBound() + apart / 2;
-        for (var end : ends.stream()
-                .sorted(Comparator.comparingDouble((End one) -> -one.height()))
-                .toList()) {
-            double height = Math.min(free, Math.max(room, end.height()));
-            free = height - apart;
-            room -= apart;
-            double from = parts + 0.45 + 0.01 * parts;
-            double to = from + SAMPLE * parts;
-            plot.addAnnotation(Plots.line(from, height, to, height, Ink.WINDOW, 1.2f, DASHES[end.dash()]));
+        double from = parts + 0.45 + 0.01 * parts;
+        double to = from + SAMPLE * parts;
+        for (int a = 0; a < names.size(); a++) {
+            double height = plot.getRangeAxis().getUpperBound() - (a + 0.5) * apart;
+            plot.addAnnotation(Plots.line(from, height, to, height, Ink.WINDOW, 1.2f, DASHES[a]));
             plot.addAnnotation(
-                    Plots.text("  " + shortened(end.name()), to, height, TextAnchor.CENTER_LEFT, Ink.WINDOW));
+                    Plots.text("  " + shortened(names.get(a), names), to, height, TextAnchor.CENTER_LEFT, Ink.WINDOW));
         }
     }
 
@@ -225,8 +223,17 @@ public final class GaugeChart {
         return Math.min(MOST_APPRAISERS, drawn.appraisers().size());
     }
 
-    /** Names that are too long keep their end, in which they differ. */
-    private static String shortened(String name) {
-        return name.length() <= LONGEST_NAME ? name : "…" + name.substring(name.length() - LONGEST_NAME + 1);
+    /** Names that are too long begin where they differ from each other. */
+    private static String shortened(String name, List<String> names) {
+        if (name.length() <= LONGEST_NAME) {
+            return name;
+        }
+        var first = names.get(0);
+        int alike = (int) IntStream.range(0, first.length())
+                .takeWhile(i -> names.stream().allMatch(other -> other.startsWith(first.substring(0, i + 1))))
+                .count();
+        int from = Math.max(0, Math.min(alike, name.length() - 1));
+        var rest = (from > 0 ? "…" : "") + name.substring(from);
+        return rest.length() <= LONGEST_NAME ? rest : rest.substring(0, LONGEST_NAME - 1) + "…";
     }
 }

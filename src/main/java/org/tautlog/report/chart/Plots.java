@@ -133,7 +133,7 @@ final class Plots {
     }
 
     static XYTextAnnotation text(String words, double x, double y, TextAnchor anchor, Ink ink) {
-        var text = new XYTextAnnotation(words, x, y);
+        var text = new XYTextAnnotation(Plain.of(words), x, y);
         text.setFont(SMALL);
         text.setPaint(ink.colour());
         text.setTextAnchor(anchor);

@@ -3,6 +3,7 @@ package org.tautlog.report.chart;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -36,6 +37,12 @@ final class PointsRenderer extends AbstractXYItemRenderer {
     /** Round dots: lines of no length with round ends. */
     static PointsRenderer dots(float size, Ink ink) {
         return new PointsRenderer(new Path2D.Double(new Line2D.Double(0, 0, 0, 0)), size, false, ink);
+    }
+
+    /** A ring: the limits do not rest on the point. */
+    static PointsRenderer ring() {
+        return new PointsRenderer(
+                new Path2D.Double(new Ellipse2D.Double(-2.6, -2.6, 5.2, 5.2)), 1.2f, false, Ink.TRACE);
     }
 
     /** A hollow square round each point: it breaks a rule. */

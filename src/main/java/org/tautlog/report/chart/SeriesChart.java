@@ -8,12 +8,12 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeries;
-import org.tautlog.spc.Digits;
 import org.tautlog.spc.chart.Chart;
 import org.tautlog.spc.chart.ChartKind;
 import org.tautlog.spc.chart.ChartPoint;
 import org.tautlog.spc.study.PanelLine;
 import org.tautlog.spc.study.SeriesStudy;
+import org.tautlog.spc.study.StudyKind;
 import org.tautlog.spc.study.StudyPanel;
 
 /** The panels of control charts below each other in one drawing that stands alone: titles, limits and signals in words. */
@@ -30,7 +30,7 @@ public final class SeriesChart {
 
     private static final int MOST_NAMES = 12;
     private static final int FEW_LINES = 3;
-    private static final double LABEL_ROOM = 0.2;
+    private static final double MARGIN = 0.04;
     /** Where the names of lines begin, right of the words of limits, and what a character of them takes. */
     private static final double NAMES_FROM = 0.16;
 
@@ -77,7 +77,7 @@ public final class SeriesChart {
                     Titles.title(chart, title);
                     high += Titles.high(title, WIDTH);
                 }
-                var rules = allTold(study) ? SignalMarks.rules(panel, study) : "";
+                var rules = below(panel, study);
                 if (!rules.isEmpty()) {
                     Titles.legend(chart, rules);
                     high += Titles.high(rules, WIDTH);
@@ -86,6 +86,20 @@ public final class SeriesChart {
             }
         }
         return sheet;
+    }
+
+    private static String below(StudyPanel panel, SeriesStudy study) {
+        var rules = allTold(study) ? SignalMarks.rules(panel, study) : "";
+        boolean left = panel.lines().stream()
+                .anyMatch(line -> line.chart().points().stream().anyMatch(point -> leftOut(line, point, study)));
+        return rules + (left ? (rules.isEmpty() ? "" : "; ") + "hollow: left out of the limits" : "");
+    }
+
+    /** Of streams single values are left out, of other charts points. */
+    private static boolean leftOut(PanelLine line, ChartPoint point, SeriesStudy study) {
+        return study.removed().stream()
+                .anyMatch(out -> out.point() == point.index() + 1
+                        && (study.kind() != StudyKind.STREAMS || out.place().endsWith(", " + line.name())));
     }
 
     private static JFreeChart panel(StudyPanel panel, SeriesStudy study, String unit) {
@@ -99,7 +113,7 @@ public final class SeriesChart {
         double high = -min(all, p -> -Math.max(p.value(), p.upper()));
         double margin = high > low ? 0.14 * (high - low) : Math.max(1e-3, Math.abs(high) * 0.05);
         var plot = Plots.empty(
-                Plots.axisTo(n, "point, in the order of the file", n * (1 + room(panel.lines())) + 1),
+                Plots.axisTo(n, "point, in the order of the file", n * (1 + room(panel, study)) + 1),
                 Plots.fineAxis(
                         panel.title() + (panel.inUnitOfValues() && !unit.isEmpty() ? ", " + unit : ""),
                         low - margin,
@@ -111,12 +125,12 @@ public final class SeriesChart {
             limits(plot, first, n);
         }
         for (var line : panel.lines()) {
-            line(plot, line, weight(line, panel, study), n);
+            line(plot, line, weight(line, panel, study), study, n);
         }
         if (dense) {
             limits(plot, first, n);
         }
-        names(plot, panel.lines(), n);
+        names(plot, named(panel, study), n * (1 + limitRoom(panel)) + 0.9);
         if (allTold(study)) {
             SignalMarks.add(plot, panel, study, n);
         }
@@ -129,14 +143,34 @@ public final class SeriesChart {
     }
 
     /** Room right of the last point for the words of limits and lines, as a share of the points. */
-    private static double room(List<PanelLine> lines) {
-        int longest =
-                lines.stream().mapToInt(line -> line.name().length()).max().orElse(0);
-        return named(lines) ? Math.min(MOST_ROOM, NAMES_FROM + CHARACTER_ROOM * longest) : LABEL_ROOM;
+    private static double room(StudyPanel panel, SeriesStudy study) {
+        double limits = limitRoom(panel);
+        int longest = named(panel, study).stream()
+                .mapToInt(line -> line.name().length())
+                .max()
+                .orElse(0);
+        return Math.min(MOST_ROOM, longest == 0 ? limits + MARGIN : limits + CHARACTER_ROOM * longest);
     }
 
-    private static boolean named(List<PanelLine> lines) {
-        return lines.size() > 1 && lines.size() <= MOST_NAMES;
+    private static double limitRoom(StudyPanel panel) {
+        int longest = LimitWords.of(panel.lines().get(0).chart()).stream()
+                .mapToInt(String::length)
+                .max()
+                .orElse(0);
+        return Math.max(NAMES_FROM, MARGIN + CHARACTER_ROOM * longest);
+    }
+
+    /** The lines that get a name: all, or of many those that signal. */
+    private static List<PanelLine> named(StudyPanel panel, SeriesStudy study) {
+        var lines = panel.lines();
+        if (lines.size() <= FEW_LINES) {
+            return lines.size() > 1 ? lines : List.of();
+        }
+        var curves = lines.stream()
+                .filter(line -> weight(line, panel, study) == Weight.CURVE)
+                .limit(MOST_NAMES)
+                .toList();
+        return curves.isEmpty() && lines.size() <= MOST_NAMES ? lines : curves;
     }
 
     private static double min(List<ChartPoint> points, ToDoubleFunction<ChartPoint> of) {
@@ -160,13 +194,12 @@ public final class SeriesChart {
         if (panel.lines().size() <= FEW_LINES) {
             return Weight.POINTS;
         }
-        boolean named = study.signals().stream()
-                .anyMatch(signal ->
-                        signal.panel().equals(panel.title()) && signal.said().startsWith(line.name() + ' '));
+        boolean named =
+                study.signals().stream().anyMatch(signal -> signal.said().startsWith(line.name() + ' '));
         return named ? Weight.CURVE : Weight.FAINT;
     }
 
-    private static void line(XYPlot plot, PanelLine line, Weight weight, double n) {
+    private static void line(XYPlot plot, PanelLine line, Weight weight, SeriesStudy study, double n) {
         var points = line.chart().points();
         var series = Plots.thinned(
                 points.size(),
@@ -175,24 +208,29 @@ public final class SeriesChart {
                 MOST_POINTS);
         boolean curve = weight == Weight.CURVE;
         Plots.lines(plot, Plots.only(series), curve ? Ink.TRACE : Ink.PEER, curve ? 1.5f : 0.9f);
-        if (points.size() <= MOST_DOTS && weight != Weight.FAINT) {
-            Plots.points(plot, series, PointsRenderer.dots(n > 300 ? 2f : curve ? 2.6f : 3.4f, Ink.TRACE));
+        if (points.size() > MOST_DOTS) {
+            return;
         }
+        var dots = Plots.series(0);
+        var rings = Plots.series(0);
+        for (var point : points) {
+            (leftOut(line, point, study) ? rings : dots).add(point.index() + 1.0, point.value());
+        }
+        if (weight != Weight.FAINT) {
+            Plots.points(plot, dots, PointsRenderer.dots(n > 300 ? 2f : curve ? 2.6f : 3.4f, Ink.TRACE));
+        }
+        Plots.points(plot, rings, PointsRenderer.ring());
     }
 
     /** The lines' names beside their last points, highest first, so far apart that they can be read. */
-    private static void names(XYPlot plot, List<PanelLine> lines, double n) {
-        if (!named(lines)) {
-            return;
-        }
+    private static void names(XYPlot plot, List<PanelLine> lines, double from) {
         double apart = LEAST_APART * plot.getRangeAxis().getRange().getLength();
         double free = Double.MAX_VALUE;
         var falling = Comparator.comparingDouble((PanelLine line) -> -last(line));
         for (var line : lines.stream().sorted(falling).toList()) {
             double height = Math.min(last(line), free);
             free = height - apart;
-            plot.addAnnotation(
-                    Plots.text(line.name(), n * (1 + NAMES_FROM) + 0.9, height, TextAnchor.CENTER_LEFT, Ink.FAINT));
+            plot.addAnnotation(Plots.text(line.name(), from, height, TextAnchor.CENTER_LEFT, Ink.FAINT));
         }
     }
 
@@ -207,16 +245,13 @@ public final class SeriesChart {
         limit(plot, chart, ChartPoint::lower, 1.2f, 4f, 3f);
         var last = chart.points().get(chart.points().size() - 1);
         double apart = LEAST_APART * plot.getRangeAxis().getRange().getLength();
+        var words = LimitWords.of(chart);
         double centre = last.centre();
-        double spread = last.upper() - last.lower();
-        label(plot, "centre", centre, spread, centre, n);
-        label(plot, "upper", last.upper(), spread, Math.max(last.upper(), centre + apart), n);
-        label(plot, "lower", last.lower(), spread, Math.min(last.lower(), centre - apart), n);
-    }
-
-    private static void label(XYPlot plot, String name, double value, double spread, double height, double n) {
-        plot.addAnnotation(Plots.text(
-                name + ' ' + Digits.of(value, spread), n + 0.6 + n * 0.01, height, TextAnchor.CENTER_LEFT, Ink.WINDOW));
+        double[] heights = {centre, Math.max(last.upper(), centre + apart), Math.min(last.lower(), centre - apart)};
+        for (int i = 0; i < heights.length; i++) {
+            plot.addAnnotation(
+                    Plots.text(words.get(i), n + 0.6 + n * 0.01, heights[i], TextAnchor.CENTER_LEFT, Ink.WINDOW));
+        }
     }
 
     private static void limit(XYPlot plot, Chart chart, ToDoubleFunction<ChartPoint> of, float width, float... dash) {

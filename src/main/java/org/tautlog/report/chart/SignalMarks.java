@@ -130,19 +130,28 @@ final class SignalMarks {
         return (cut ? words.substring(0, MOST_CHARACTERS) : words) + (cut || parts.size() > MOST_WORDS ? "…" : "");
     }
 
-    /** On the point's own side of the centre, a line farther out where something stands, else on the other; or nowhere. */
+    /** Beside the point where there is more room, else on its other side; or nowhere. */
     private boolean label(Label label, double y, boolean below, List<Box> keepOff) {
+        boolean rightward = label.signal.point() < n * 0.6;
+        return label(label, y, below, rightward, keepOff) || label(label, y, below, !rightward, keepOff);
+    }
+
+    /** On the point's own side of the centre, a line farther out where something stands, else on the other; or nowhere. */
+    private boolean label(Label label, double y, boolean below, boolean rightward, List<Box> keepOff) {
         var signal = label.signal;
         var words = label.words;
         double wide = words.length() * CHARACTER * across.getLength();
-        boolean rightward = signal.point() < n * 0.6;
         double left = rightward ? signal.point() : signal.point() - wide;
         double line = LINE * up.getLength();
+        if (left < across.getLowerBound() || left + wide > across.getUpperBound()) {
+            return false;
+        }
         for (int i = 0; i < 2 * MOST_STEPS; i++) {
             int step = i % MOST_STEPS + 1;
             double middle = y + (below == i < MOST_STEPS ? -step : step) * line;
             var box = new Box(left, left + wide, middle - line / 2, middle + line / 2);
-            if (!up.contains(middle)
+            if (!up.contains(box.bottom)
+                    || !up.contains(box.top)
                     || taken.stream().anyMatch(box::meets)
                     || keepOff.stream().anyMatch(box::meets)) {
                 continue;

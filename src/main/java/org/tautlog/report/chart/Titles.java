@@ -55,7 +55,7 @@ final class Titles {
     }
 
     private static TextTitle text(String words, Font font, Ink ink) {
-        var title = new TextTitle(words, font);
+        var title = new TextTitle(Plain.of(words), font);
         title.setPaint(ink.colour());
         title.setHorizontalAlignment(HorizontalAlignment.LEFT);
         title.setTextAlignment(HorizontalAlignment.LEFT);

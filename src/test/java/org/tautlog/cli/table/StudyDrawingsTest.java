@@ -70,6 +70,51 @@ class StudyDrawingsTest {
     }
 
     @Test
+    void a_name_that_turns_the_text_round_stands_as_its_number() throws IOException {
+        var text = Files.readString(Path.of(values(1, 30))).replace("G0", "a\u202Eb");
+        var svg = svg(Files.writeString(folder.resolve("bidi.csv"), text).toString(), "--low 95 --by g");
+        assertTrue(svg.contains("a[U+202E]b") && svg.indexOf('\u202E') < 0, svg);
+    }
+
+    @Test
+    void points_left_out_of_the_limits_are_hollow_and_said_to_be() throws IOException {
+        var calm = chart("10,11,10,12,11,10,11,12,10,11,12,10", "--value x");
+        assertFalse(calm.contains("left out"), calm);
+        var svg = chart("10,11,10,12,11,10,11,99,10,11,12,10", "--value x");
+        assertTrue(svg.contains("hollow: left out of the limits"), svg);
+    }
+
+    @Test
+    void large_limits_all_have_a_power_of_ten_and_zero_has_none() throws IOException {
+        var svg = chart("0,3e12,1e12,2e12,0,3e12,2e12,1e12", "--value x");
+        assertTrue(svg.matches("(?s).*>upper [0-9.]+E\\+12<.*") && svg.matches("(?s).*>centre 1.50000E\\+12<.*"), svg);
+        assertFalse(svg.contains(">0E0<") || svg.contains(">0.0E0<"), svg);
+    }
+
+    @Test
+    void the_first_signal_of_sums_has_its_words() throws IOException {
+        var x = new StringBuilder();
+        for (int i = 0; i < 80; i++) x.append(i == 0 ? "" : ",").append(10 + (i * 7 % 11) / 10.0 + (i < 40 ? 0 : 0.6));
+        var svg = chart(x.toString(), "--value x --kind cusum --centre 10.5 --deviation 0.32");
+        var run = CommandLineRun.of(
+                charted(folder.resolve("x.csv").toString(), "--value x --kind cusum --centre 10.5 --deviation 0.32"));
+        var first = run.out().replaceFirst("(?s).*? signals:\\s+point (\\d+) .*", "$1");
+        assertTrue(svg.contains(">" + first + ": risen since point"), first + svg);
+    }
+
+    private String chart(String values, String asked) throws IOException {
+        var file = Files.writeString(folder.resolve("x.csv"), "x\n" + values.replace(",", "\n") + "\n");
+        var out = folder.resolve("x.svg");
+        var run = CommandLineRun.of(charted(file.toString(), asked + " --out " + out));
+        assertTrue(run.exitCode() < 2, run.err());
+        return Files.readString(out);
+    }
+
+    private static String[] charted(String file, String asked) {
+        return ("chart " + file + ' ' + asked).split(" ", -1);
+    }
+
+    @Test
     void a_drawing_is_refused_before_any_work_where_it_cannot_be_written() throws IOException {
         var file = values(1, 30);
         for (var out : List.of("x.pdf", "NOPE/x.svg")) {
@@ -102,7 +147,7 @@ class StudyDrawingsTest {
                 "8 parts, 2 appraisers, 3 trials; n = 48",
                 ">repeatability<",
                 ">Anna<",
-                "… name of Bo",
+                "a very long…",
                 ">B7<",
                 ">part<",
                 ">standard deviation, N·m<")) assertTrue(svg.contains(said), said + svg);
