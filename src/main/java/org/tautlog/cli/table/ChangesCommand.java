@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             StudyCode.NOTHING_FOUND,
-            "1:computed, and one of the four tests found a change, or rows could not be used",
+            "1:computed, and one of the four tests found a change, or rows could not be used, or a group could not be tested",
             StudyCode.WRONG_USE,
             StudyCode.NOTHING,
             StudyCode.FAILED

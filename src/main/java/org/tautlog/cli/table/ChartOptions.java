@@ -207,7 +207,7 @@ final class ChartOptions {
                     keepAll ? PhaseOneOptions.keepAll() : PhaseOneOptions.withDefaults(),
                     centre == null || deviation == null ? null : new StudyOptions.Known(centre, deviation));
         } catch (IllegalArgumentException e) {
-            throw Refusal.wrongUse(String.valueOf(e.getMessage()));
+            throw Refusal.wrongUse(byOption(String.valueOf(e.getMessage())));
         }
     }
 
@@ -225,6 +225,17 @@ final class ChartOptions {
             throw Refusal.wrongUse("--without leaves no rule to watch; name another with --rules");
         }
         return chosen;
+    }
+
+    /** A refusal in the words of the command line. */
+    private static String byOption(String message) {
+        return message.replaceFirst("^lambda is", "--weight is")
+                .replaceFirst("^reference is (.*) and decision ", "--slack is $1 and --decision ")
+                .replaceFirst("^width is", "--width is")
+                .replaceFirst("^subgroup size is", "--subgroup is")
+                .replaceFirst("^false alarm is", "--false-alarm is")
+                .replaceFirst("^centre is", "--centre is")
+                .replaceFirst("^sigma is", "--deviation is");
     }
 
     private static RunRule rule(String word) {

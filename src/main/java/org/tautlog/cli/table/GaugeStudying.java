@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.cli.terminal.Refusal;
@@ -20,6 +21,7 @@ import org.tautlog.report.chart.GaugeChart;
 import org.tautlog.report.study.GaugeJson;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.Digits;
+import org.tautlog.spc.Reason;
 import org.tautlog.spc.gauge.Bias;
 import org.tautlog.spc.gauge.GaugeOptions;
 import org.tautlog.spc.gauge.GaugePlot;
@@ -38,6 +40,7 @@ record GaugeStudying(
         @Nullable Double tolerance,
         List<GaugeResult.Method> methods) {
     private static final double CONFIDENCE = 0.95;
+    private static final int MOST_NAMED = 5;
 
     /** What the command prints and returns. */
     record Result(List<String> lines, String json, int exitCode, Optional<GaugeChart.Drawn> drawn) {}
@@ -56,12 +59,15 @@ record GaugeStudying(
         if (part != null) {
             var cells = cells(columns.rows());
             var measured = measured(cells);
+            var uneven = uneven(cells);
             for (var method : methods) {
                 crossed.put(
                         method,
-                        method == GaugeResult.Method.ANOVA
-                                ? GaugeStudy.byAnova(measured, GaugeOptions.withDefaults())
-                                : GaugeStudy.byRanges(measured));
+                        uneven.isPresent()
+                                ? Answer.missing(Reason.UNEQUAL, uneven.get())
+                                : method == GaugeResult.Method.ANOVA
+                                        ? GaugeStudy.byAnova(measured, GaugeOptions.withDefaults())
+                                        : GaugeStudy.byRanges(measured));
             }
             drawn = crossed.values().stream()
                     .flatMap(answer -> answer.found().stream())
@@ -77,8 +83,10 @@ record GaugeStudying(
         boolean any = Stream.of(crossed.values(), biases.values(), linearity.values())
                 .flatMap(answers -> answers.stream())
                 .anyMatch(answer -> answer.found().isPresent());
+        var lines = lines(crossed, biases, linearity);
+        drawn.ifPresent(study -> lines.addAll(wide(study.plot(), study.parts(), study.appraisers())));
         return new Result(
-                lines(crossed, biases, linearity),
+                lines,
                 GaugeJson.of(columns.rejected(), width, crossed, biases, linearity),
                 StudyCode.of(any, columns.rejected() > 0),
                 drawn);
@@ -112,6 +120,25 @@ record GaugeStudying(
         return cells;
     }
 
+    /** The first cell with another number of trials than the first of all, by its names. */
+    private static Optional<String> uneven(Map<String, Map<String, List<Double>>> cells) {
+        var trials = cells.values().stream()
+                .flatMap(byAppraiser -> byAppraiser.values().stream())
+                .map(List::size)
+                .findFirst();
+        return cells.entrySet().stream()
+                .flatMap(part -> part.getValue().entrySet().stream()
+                        .filter(cell -> cell.getValue().size() != trials.orElseThrow())
+                        .map(cell -> "part " + part.getKey() + " was measured "
+                                + times(cell.getValue().size()) + " by appraiser " + cell.getKey() + ", not "
+                                + times(trials.orElseThrow())))
+                .findFirst();
+    }
+
+    private static String times(int n) {
+        return n == 1 ? "once" : n + " times";
+    }
+
     private static Optional<GaugeChart.Drawn> drawn(Map<String, Map<String, List<Double>>> cells, GaugeResult result) {
         var measured = cells.values().stream()
                 .map(byAppraiser -> List.copyOf(byAppraiser.values()))
@@ -124,14 +151,35 @@ record GaugeStudying(
                                 : "averages and ranges"),
                 "gauge, both: " + Digits.of(Math.round(1000 * result.shareOfTotal()) / 10.0)
                         + " % of the total deviation; shares of deviations do not add up to 100 %, no bounds are drawn");
-        return GaugePlot.of(measured)
-                .found()
-                .map(plot -> new GaugeChart.Drawn(
-                        said,
-                        List.copyOf(cells.keySet()),
-                        List.copyOf(cells.values().iterator().next().keySet()),
-                        result,
-                        plot));
+        return GaugePlot.of(measured).found().map(plot -> {
+            var parts = List.copyOf(cells.keySet());
+            var appraisers = List.copyOf(cells.values().iterator().next().keySet());
+            return new GaugeChart.Drawn(
+                    Stream.concat(said.stream(), wide(plot, parts, appraisers).stream())
+                            .toList(),
+                    parts,
+                    appraisers,
+                    result,
+                    plot);
+        });
+    }
+
+    /** The trials of one cell that lie too far apart; a line, or none. */
+    private static List<String> wide(GaugePlot plot, List<String> parts, List<String> appraisers) {
+        var wide = new ArrayList<String>();
+        for (int p = 0; p < parts.size(); p++) {
+            for (int a = 0; a < appraisers.size(); a++) {
+                if (plot.cells().get(p).get(a).range() > plot.upperRange()) {
+                    wide.add("part " + parts.get(p) + " by " + appraisers.get(a));
+                }
+            }
+        }
+        return wide.isEmpty()
+                ? List.of()
+                : List.of(wide.size() + (wide.size() == 1 ? " range" : " ranges") + " of trials above the upper limit "
+                        + Digits.of(plot.upperRange()) + ", look for a wrong trial: "
+                        + wide.stream().limit(MOST_NAMED).collect(Collectors.joining("; "))
+                        + (wide.size() > MOST_NAMED ? " and " + (wide.size() - MOST_NAMED) + " more" : ""));
     }
 
     private static double[][][] measured(Map<String, Map<String, List<Double>>> cells) {

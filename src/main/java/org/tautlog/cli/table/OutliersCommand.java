@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             StudyCode.NOTHING_FOUND,
-            StudyCode.FOUND,
+            StudyCode.FOUND + ", or a group that could not be tested",
             StudyCode.WRONG_USE,
             StudyCode.NOTHING,
             StudyCode.FAILED

@@ -62,7 +62,17 @@ record TestStudying(
     int exitCode() {
         var all = groups.values().stream().flatMap(List::stream).toList();
         boolean any = all.stream().anyMatch(test -> test.result().found().isPresent());
-        return StudyCode.of(any, rejected > 0 || all.stream().anyMatch(TestStudy::positive));
+        return StudyCode.of(
+                any, rejected > 0 || !untested().isEmpty() || all.stream().anyMatch(TestStudy::positive));
+    }
+
+    /** The groups in which no test at all could be made. */
+    private List<String> untested() {
+        return groups.entrySet().stream()
+                .filter(group -> group.getValue().stream()
+                        .noneMatch(test -> test.result().found().isPresent()))
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     List<String> lines() {
@@ -77,6 +87,13 @@ record TestStudying(
                                     + test.result().whyMissing().orElse(""))));
         });
         lines.add(chance);
+        var untested = untested();
+        if (!untested.isEmpty() && untested.size() < groups.size()) {
+            lines.add("NOT ALL TESTED: "
+                    + untested.stream().limit(MOST_MARKS).collect(Collectors.joining("; "))
+                    + (untested.size() > MOST_MARKS ? " and " + (untested.size() - MOST_MARKS) + " more" : "")
+                    + "; exit code " + exitCode());
+        }
         return lines;
     }
 

@@ -89,10 +89,15 @@ public final class LimitsFile {
                             "the file does not name the columns that its limits belong to, so nothing can be held"
                                     + " against them");
         } catch (JsonProcessingException e) {
-            return failed(where, ProblemCode.BAD_SYNTAX, "no limits: " + e.getOriginalMessage());
+            return failed(where, ProblemCode.BAD_SYNTAX, "no limits: " + place(e) + " cannot be read");
         } catch (IllegalArgumentException e) {
             return failed(where, ProblemCode.BAD_VALUE, String.valueOf(e.getMessage()));
         }
+    }
+
+    private static String place(JsonProcessingException e) {
+        var place = e.getLocation();
+        return place == null ? "something in it" : "line " + place.getLineNr() + ", column " + place.getColumnNr();
     }
 
     private static <T> Outcome<T> failed(Where where, ProblemCode code, String what) {

@@ -1,6 +1,7 @@
 package org.tautlog.spc.count;
 
 import java.util.Optional;
+import org.tautlog.spc.Digits;
 
 /** What is counted, and how its chance scatter is known. */
 public enum CountModel {
@@ -24,12 +25,13 @@ public enum CountModel {
      * @param amount items or units behind it
      */
     public Optional<String> refuses(double count, double amount) {
+        var said = "counts " + Digits.whole(count) + " in " + Digits.whole(amount);
         if (count < 0 || !(amount > 0))
-            return Optional.of(
-                    "counts " + count + " in " + amount + "; a count is not negative and its amount is above 0");
-        return binomial() && count > amount
-                ? Optional.of("counts " + count + " of " + amount + " items")
-                : Optional.empty();
+            return Optional.of(said + "; a count is not negative and its amount is above 0");
+        if (count != Math.rint(count)) return Optional.of(said + "; a count is a whole number");
+        if (!binomial()) return Optional.empty();
+        if (amount != Math.rint(amount)) return Optional.of(said + " items; items are a whole number");
+        return count > amount ? Optional.of(said + " items; more than there are") : Optional.empty();
     }
 
     boolean binomial() {
