@@ -161,7 +161,8 @@ class StudiesPublishedTest {
         var law = NormalDistribution.of(0, 1);
         double squares = 0;
         var scores = new double[n];
-        var order = new java.util.ArrayList<>(java.util.stream.IntStream.range(0, n).boxed().toList());
+        var order = new java.util.ArrayList<>(
+                java.util.stream.IntStream.range(0, n).boxed().toList());
         java.util.Collections.shuffle(order, new java.util.Random(1));
         for (int i = 0; i < n; i++) {
             scores[i] = law.inverseCumulativeProbability((order.get(i) + 0.5) / n);

@@ -82,7 +82,7 @@ class SpecificationFileTest {
             soft-seating~soft-seeting~BAD_VALUE~22:1~did you mean 'soft-seating'?
             low = 355, high = 366~low = 366, high = 355~LIMITS_UPSIDE_DOWN~9:10~(window.turn.low): limits of turn are upside down: low is 366.0, high is 355.0; expected low not above high; exchange them
             low = 355, high = 366~lov = 355~UNKNOWN_KEY~9:10~did you mean 'low'?
-            target = 20.0, unit = "N·m"~target = 20.0, unit = "deg"~BAD_UNIT~5:32~(method.snug-torque.unit): 'deg' is no unit of torque; expected one of N·m, N·cm, lbf·ft, lbf·in, kgf·m, kgf·cm
+            target = 20.0, unit = "N·m"~target = 20.0, unit = "deg"~BAD_UNIT~5:32~(method.snug-torque.unit): 'deg' is no unit of torque; expected one of N·m, N·cm, cN·m, dN·m, daN·m, mN·m, kN·m, lbf·ft, lbf·in, ozf·in, kgf·m, kgf·cm
             target = 20.0~target = -4.0~BAD_VALUE~5:1~(method.snug-torque): snug-torque is -4.0; it must be above 0.0 and finite, N·m
             target = 20.0~target = inf~BAD_VALUE~5:17~expected a finite number
             onset-ratio = 0.45~onset-ratio = 0.95~BAD_VALUE~18:1~(reading.onset-ratio): onset-ratio is 0.95
