@@ -76,10 +76,14 @@ public final class ContainmentAnswers {
                         step -> answer.add("A level moved for good there, as " + step.by() + " states: “" + step.why()
                                 + "”. From " + Times.minutes(step.from())
                                 + " on the new level counts as good, on that word alone."));
-        answer.addAll(containment
-                .change()
-                .map(change -> moved(change, containment))
-                .orElse(List.of("No level moved there for certain, so both ends rest on verdicts alone.")));
+        answer.addAll(
+                containment
+                        .change()
+                        .map(change -> moved(change, containment))
+                        .orElse(
+                                List.of(
+                                        "Asked of all " + containment.searched()
+                                                + " tightenings there: no level moved or came back for certain around the suspects, so both ends rest on verdicts alone.")));
         long minutes = containment.clockMargin().toMinutes();
         answer.add(
                 minutes == 0
@@ -141,11 +145,14 @@ public final class ContainmentAnswers {
     private static List<String> moved(Change change, Containment containment) {
         var level = ShiftAnswers.capital(change.feature().title());
         return List.of(
-                level + " moved at " + place(change) + "; the bracket begins before the earliest.",
+                level + " moved at " + place(change) + ", asked of "
+                        + change.point().n() + " of all "
+                        + containment.searched() + " tightenings there; from "
+                        + change.earliest().serial() + " on none is known good.",
                 containment
                         .back()
-                        .map(there -> level + " came back at " + place(there)
-                                + "; the bracket ends no earlier than the latest.")
+                        .map(there -> level + " came back at " + place(there) + "; before "
+                                + there.latest().serial() + " none is known good.")
                         .orElse(
                                 containment.explained().isPresent()
                                         ? "It counts as moved up to the moment of that word."
@@ -154,9 +161,12 @@ public final class ContainmentAnswers {
     }
 
     private static String place(Change change) {
-        var point = change.point();
-        return words(change.first()) + ", between tightenings " + (point.earliest() + 1) + " and "
-                + (point.latest() + 1) + " of its chart (95 %)";
+        var earliest = change.earliest();
+        return words(change.first())
+                + (earliest.equals(change.latest())
+                        ? ""
+                        : " (between " + earliest.serial() + " and "
+                                + change.latest().serial() + ", 95 %)");
     }
 
     private static String sentence(LotReach lot) {

@@ -88,6 +88,8 @@ public final class ContainmentJson {
             json.text("serial", change.first().serial());
             json.count("earliest", change.point().earliest());
             json.count("latest", change.point().latest());
+            json.text("earliestSerial", change.earliest().serial());
+            json.text("latestSerial", change.latest().serial());
             back(json, one.back().orElse(null));
         });
     }
@@ -114,6 +116,8 @@ public final class ContainmentJson {
             json.text("serial", back.first().serial());
             json.count("earliest", back.point().earliest());
             json.count("latest", back.point().latest());
+            json.text("earliestSerial", back.earliest().serial());
+            json.text("latestSerial", back.latest().serial());
         });
     }
 

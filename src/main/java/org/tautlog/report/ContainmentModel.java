@@ -91,12 +91,16 @@ final class ContainmentModel {
     }
 
     private static String charted(BracketCourse course) {
-        return "n = " + course.n()
+        return "n = " + course.n() + ", those of the tightenings " + (course.first() + 1) + " to " + (course.last() + 1)
+                + " whose " + course.feature().title() + " was charted"
                 + (course.points().size() < course.n() ? ", the least and greatest of each stretch" : "")
                 + ". Shaded: what is held. Squares: what the search started from. Triangles: beyond the scale."
                 + (course.change().isPresent()
                         ? " Dashed: where the level moved or came back, likeliest; the bar at its foot: where it may have (95 %)."
-                        : " No level moved there for certain.");
+                        : " No level moved or came back for certain around the suspects.")
+                + (course.explained().isPresent()
+                        ? " Dotted: from there on the new level counts as good, on a person's word."
+                        : "");
     }
 
     /** One engine of a bracket, with its gravest verdict. */

@@ -45,7 +45,8 @@ final class ContainRun {
         for (var one : containments) {
             out.println(Terminal.harmless(one.place())
                     + (one.cause().isEmpty() ? "" : ", " + one.cause()) + ": hold "
-                    + one.engines().size() + " engines, " + one.contained().size() + " of " + one.searched()
+                    + one.engines().size() + (one.engines().size() == 1 ? " engine, " : " engines, ")
+                    + one.contained().size() + " of " + one.searched()
                     + " tightenings");
             sentences(ContainmentAnswers.bracket(one), out);
             sentences(ContainmentAnswers.margins(one), out);

@@ -71,6 +71,7 @@ public final class BracketChart {
                 new XYBoxAnnotation(from, shared.getLowerBound(), to, top, null, null, faint(Ink.SIGNAL, SHADE)));
         course.change().ifPresent(step -> step(plot, course, step, shared, "level moved"));
         course.back().ifPresent(step -> step(plot, course, step, shared, "came back"));
+        course.explained().ifPresent(first -> explained(plot, course, first, shared));
         points(plot, course, shared);
         names(plot, course, shared, from, to);
         return Svg.of(Plots.chart(plot), WIDTH, HEIGHT, id, description(course, place));
@@ -111,6 +112,22 @@ public final class BracketChart {
                     left ? TextAnchor.CENTER_RIGHT : TextAnchor.CENTER_LEFT,
                     Ink.WINDOW));
         }
+    }
+
+    private static void explained(XYPlot plot, BracketCourse course, int first, Range shared) {
+        double at = first + 0.5;
+        if (at < course.first() || at > course.last() + 1) {
+            return;
+        }
+        double foot = shared.getLowerBound();
+        plot.addAnnotation(Plots.line(at, foot, at, shared.getUpperBound(), Ink.TEXT, 1.4f, 1.5f, 2.5f));
+        boolean left = at > (course.first() + course.last()) / 2.0;
+        plot.addAnnotation(Plots.text(
+                "explained",
+                beside(course, at, left),
+                foot + 0.2 * shared.getLength(),
+                left ? TextAnchor.CENTER_RIGHT : TextAnchor.CENTER_LEFT,
+                Ink.TEXT));
     }
 
     private static void names(XYPlot plot, BracketCourse course, Range shared, double from, double to) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.FindingCode;
@@ -26,6 +27,7 @@ import org.tautlog.trace.TraceIdentity;
  * @param end place of the first known good; past the last tightening where the bracket is open to the end
  * @param changeOrNull where the level moved; null where none did for certain
  * @param backOrNull where it came back; null where it did not
+ * @param explainedOrNull place of the first tightening from a person's word on; null where none explains a step there
  */
 public record BracketCourse(
         ChartedFeature feature,
@@ -36,7 +38,8 @@ public record BracketCourse(
         int begin,
         int end,
         @Nullable Step changeOrNull,
-        @Nullable Step backOrNull) {
+        @Nullable Step backOrNull,
+        @Nullable Integer explainedOrNull) {
     /** How many points a course keeps at most, suspects aside. */
     public static final int MOST_POINTS = 600;
 
@@ -78,6 +81,11 @@ public record BracketCourse(
         return Optional.ofNullable(backOrNull);
     }
 
+    /** {@return place of the first tightening from a person's word on; empty where none explains a step there} */
+    public OptionalInt explained() {
+        return explainedOrNull == null ? OptionalInt.empty() : OptionalInt.of(explainedOrNull);
+    }
+
     static Optional<BracketCourse> of(
             List<Levels> levels,
             List<BriefJudgement> there,
@@ -85,7 +93,8 @@ public record BracketCourse(
             Predicate<BriefJudgement> suspect,
             int begin,
             int end,
-            Optional<MovedLevel> moved) {
+            Optional<MovedLevel> moved,
+            OptionalInt explained) {
         int around = Math.max(LEAST_AROUND, Math.min(MOST_AROUND, end - begin));
         int first = Math.max(0, begin - around);
         int last = Math.min(there.size() - 1, end + around);
@@ -117,7 +126,8 @@ public record BracketCourse(
                         .orElse(null),
                 moved.flatMap(level -> level.back()
                                 .map(back -> new Step(level.backFrom(), place(there, back.first()), level.end())))
-                        .orElse(null)));
+                        .orElse(null),
+                explained.isPresent() ? explained.getAsInt() : null));
     }
 
     private static int place(List<BriefJudgement> there, TraceIdentity identity) {

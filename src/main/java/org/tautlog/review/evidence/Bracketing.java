@@ -89,6 +89,10 @@ public final class Bracketing {
         var told = moved.stream()
                 .filter(level -> level.reaches(inner + 1, innerEnd - 1))
                 .min(Comparator.comparing(one -> one.back().isPresent() || one.explained()));
+        var explainedFrom = moved.stream()
+                .filter(MovedLevel::explained)
+                .mapToInt(MovedLevel::end)
+                .findFirst();
         return Optional.of(new Containment(
                 stream.words(),
                 code == null ? "" : code.title(),
@@ -100,10 +104,10 @@ public final class Bracketing {
                 there.size(),
                 clockMargin,
                 timed
-                        ? BracketCourse.of(levels, there, code, suspect, begin, end, told)
+                        ? BracketCourse.of(levels, there, code, suspect, begin, end, told, explainedFrom)
                                 .orElse(null)
                         : null,
-                moved.stream().anyMatch(MovedLevel::explained) ? explained : null,
+                explainedFrom.isPresent() ? explained : null,
                 lots.met(contained)));
     }
 

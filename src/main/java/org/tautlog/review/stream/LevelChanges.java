@@ -50,8 +50,16 @@ public final class LevelChanges {
     }
 
     private static Change change(StreamChart chart, ChangePoint point) {
+        var tightenings = chart.tightenings();
         return new Change(
-                chart.stream(), chart.feature(), point, chart.tightenings().get(point.index()), 1, 1);
+                chart.stream(),
+                chart.feature(),
+                point,
+                tightenings.get(point.index()),
+                tightenings.get(point.earliest()),
+                tightenings.get(Math.min(point.latest(), tightenings.size() - 1)),
+                1,
+                1);
     }
 
     private static Change withAlike(Change change, List<Change> all, List<StreamChart> charts) {
@@ -68,7 +76,15 @@ public final class LevelChanges {
                 .filter(stream -> stream.station().equals(change.stream().station()))
                 .distinct()
                 .count();
-        return new Change(change.stream(), change.feature(), change.point(), change.first(), alike, streams);
+        return new Change(
+                change.stream(),
+                change.feature(),
+                change.point(),
+                change.first(),
+                change.earliest(),
+                change.latest(),
+                alike,
+                streams);
     }
 
     private static boolean alike(Change one, Change other, List<StreamChart> charts) {

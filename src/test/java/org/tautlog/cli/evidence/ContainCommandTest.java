@@ -90,11 +90,22 @@ class ContainCommandTest {
         var page = page();
         assertTrue(page.contains("aria-label=\"final torque on S50/4, n = "), "a chart");
         assertTrue(page.contains(">level moved") || page.contains("level moved<"), "the step by name");
+        var moved = new ObjectMapper()
+                .readTree(folder.resolve("reports/containment.json").toFile())
+                .at("/brackets/0/change");
+        var earliest = moved.get("earliestSerial").asText();
+        assertTrue(
+                page.contains("(between " + earliest + " and "
+                        + moved.get("latestSerial").asText() + ", 95 %)"),
+                "engines, as the report of the shift names them");
+        assertTrue(page.contains("from " + earliest + " on none is known good"), page);
+        assertTrue(page.contains("<td class=\"id\">" + earliest + "</td>"), "so the earliest is held");
         var word = new ArrayList<>(around);
         word.addAll(List.of("--explained-by", "A. <b>Reviewer", "--explanation", "new transducer"));
         word.addAll(List.of("--explained-from", "2026-03-17T09:51+01:00"));
         assertEquals(1, contain(archive, word.toArray(String[]::new)).exitCode());
         assertTrue(page().contains("as A. &lt;b&gt;Reviewer states: “new transducer”"), "whose word, as text");
+        assertTrue(page().contains(">explained") || page().contains("explained<"), "and where it holds from");
         word.set(word.size() - 1, "2026-03-17T08:00+01:00");
         var wrong = contain(archive, word.toArray(String[]::new));
         assertEquals(2, wrong.exitCode());

@@ -101,6 +101,7 @@ class MovedLevelBracketTest {
         assertTrue(before.engines().contains(serial(25)), before.engines().toString());
         var after = explained(40, line, word);
         assertEquals(List.of(serial(40)), after.engines(), "good on either side from the word on");
+        assertEquals(32, after.course().orElseThrow().explained().orElseThrow(), "place of engine 33, from 0");
         var atTheStep = explained(32, line, word);
         assertTrue(atTheStep.engines().stream().allMatch(one -> one.compareTo(serial(33)) < 0));
         assertEquals(serial(33), atTheStep.firstGood().orElseThrow().serial());
