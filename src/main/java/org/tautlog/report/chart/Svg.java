@@ -10,10 +10,15 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGIDGenerator;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.text.TextUtils;
 
 /** Draws a chart as an SVG element that can stand in a page beside others: own ids, text as text, no colours of its own. */
 final class Svg {
     private static final int DECIMALS = 1;
+
+    static {
+        TextUtils.setUseDrawRotatedStringWorkaround(false); // it writes upright titles as shapes
+    }
 
     private Svg() {}
 

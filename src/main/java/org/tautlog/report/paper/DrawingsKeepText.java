@@ -8,8 +8,9 @@ import org.w3c.dom.Element;
 
 /** Draws the SVG of a page so that its text stays text; nothing runs and nothing is fetched. */
 final class DrawingsKeepText extends BatikSVGDrawer {
-    private final EmbeddedSans font = new EmbeddedSans();
-    private final TextInDrawings text = new TextInDrawings(font);
+    private final EmbeddedFace upright = new EmbeddedFace(Fonts.sans());
+    private final EmbeddedFace bold = new EmbeddedFace(Fonts.bold());
+    private final TextInDrawings text = new TextInDrawings(upright, bold);
 
     DrawingsKeepText() {
         super(SvgScriptMode.SECURE, SvgExternalResourceMode.SECURE);
@@ -24,6 +25,7 @@ final class DrawingsKeepText extends BatikSVGDrawer {
     @Override
     public void close() {
         super.close();
-        font.close();
+        upright.close();
+        bold.close();
     }
 }

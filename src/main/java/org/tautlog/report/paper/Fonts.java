@@ -1,6 +1,7 @@
 package org.tautlog.report.paper;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,6 +13,7 @@ import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
  * The fonts that go into every PDF: Caladea (SIL Open Font License 1.1, its text lies beside the files) and, for what it
@@ -29,9 +31,12 @@ final class Fonts {
             NORMAL,
             FontStyle.NORMAL);
 
+    private static final Face STRONG =
+            new Face(Fonts.class, FOLDER + "Caladea-Bold.ttf", "Caladea", BOLD, FontStyle.NORMAL);
+
     private static final List<Face> FACES = List.of(
             new Face(Fonts.class, FOLDER + "Caladea-Regular.ttf", "Caladea", NORMAL, FontStyle.NORMAL),
-            new Face(Fonts.class, FOLDER + "Caladea-Bold.ttf", "Caladea", BOLD, FontStyle.NORMAL),
+            STRONG,
             new Face(Fonts.class, FOLDER + "Caladea-Italic.ttf", "Caladea", NORMAL, FontStyle.ITALIC),
             new Face(Fonts.class, FOLDER + "Caladea-BoldItalic.ttf", "Caladea", BOLD, FontStyle.ITALIC),
             SANS);
@@ -44,12 +49,33 @@ final class Fonts {
             }
             return stream;
         }
+
+        /** Without ligatures: a reader that searches for “finding” finds no glyph that stands for two letters. */
+        TrueTypeFont read() {
+            try (var file = open()) {
+                var font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+                font.setEnableGsub(false);
+                return font;
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
     }
 
     private Fonts() {}
 
-    static void embed(PdfRendererBuilder builder) {
-        FACES.forEach(face -> builder.useFont(face::open, face.family(), face.weight(), face.style(), true));
+    /** Loaded here and not by the library, which has no switch for ligatures. */
+    static void embed(PdfRendererBuilder builder, PDDocument document) throws IOException {
+        for (var face : FACES) {
+            var font = face.read();
+            document.registerTrueTypeFontForClosing(font);
+            builder.useFont(
+                    new PDFontSupplier(PDType0Font.load(document, font, true)),
+                    face.family(),
+                    face.weight(),
+                    face.style(),
+                    true);
+        }
     }
 
     /** What can be printed: the faces of a family hold the same points. */
@@ -64,15 +90,17 @@ final class Fonts {
     }
 
     /** The upright face without serifs, to be closed once what uses it is saved. */
-    static TrueTypeFont sans() throws IOException {
-        try (var file = SANS.open()) {
-            return new TTFParser().parse(new RandomAccessReadBuffer(file));
-        }
+    static TrueTypeFont sans() {
+        return SANS.read();
+    }
+
+    /** The bold face, to be closed likewise. */
+    static TrueTypeFont bold() {
+        return STRONG.read();
     }
 
     private static CmapLookup lookup(Face face) {
-        try (var file = face.open();
-                var font = new TTFParser().parse(new RandomAccessReadBuffer(file))) {
+        try (var font = face.read()) {
             return font.getUnicodeCmapLookup();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -29,8 +29,10 @@ public final class Paper {
     public static void print(String page, Imprint imprint, OutputStream out) throws IOException {
         var document = PrintedPage.of(page, Fonts.glyphs());
         XRLog.setLoggingEnabled(false);
-        try (var drawer = new DrawingsKeepText()) {
+        try (var pdf = new PDDocument();
+                var drawer = new DrawingsKeepText()) {
             var builder = new PdfRendererBuilder()
+                    .usePDDocument(pdf)
                     .withW3cDocument(document, null)
                     .useSVGDrawer(drawer)
                     .useUriResolver((base, uri) -> null)
@@ -39,10 +41,9 @@ public final class Paper {
             for (var priority : ExternalResourceControlPriority.values()) {
                 builder.useExternalResourceAccessControl((uri, type) -> false, priority);
             }
-            Fonts.embed(builder);
+            Fonts.embed(builder, pdf);
             try (var renderer = builder.buildPdfRenderer()) {
                 renderer.createPDFWithoutClosing();
-                var pdf = renderer.getPdfDocument();
                 describeLinks(pdf);
                 sign(pdf, imprint);
                 pdf.save(out);

@@ -12,14 +12,16 @@ import org.apache.batik.gvt.text.TextPaintInfo;
 
 /**
  * Writes the text of drawings as text, so that it can be searched and copied. A drawing was laid out with the widths of
- * this computer's font, so each run is stretched to the width it had there. What the embedded font lacks, type that is bold,
- * outlined or runs from right to left is drawn as shapes.
+ * this computer's font, so each run is stretched to the width it had there. What the embedded fonts lack, type that
+ * is outlined or runs from right to left is drawn as shapes.
  */
 final class TextInDrawings extends StrokingTextPainter {
-    private final EmbeddedSans font;
+    private final EmbeddedFace upright;
+    private final EmbeddedFace bold;
 
-    TextInDrawings(EmbeddedSans font) {
-        this.font = font;
+    TextInDrawings(EmbeddedFace upright, EmbeddedFace bold) {
+        this.upright = upright;
+        this.bold = bold;
     }
 
     @Override
@@ -35,6 +37,7 @@ final class TextInDrawings extends StrokingTextPainter {
     private boolean written(TextRun run, PdfBoxGraphics2D page) {
         var marks = run.getACI();
         var text = text(marks);
+        var font = isBold(marks) ? bold : upright;
         var width = font.width(text);
         if (width.isEmpty()
                 || width.getAsDouble() == 0
@@ -42,8 +45,7 @@ final class TextInDrawings extends StrokingTextPainter {
                 || !(marks.getAttribute(TextAttribute.SIZE) instanceof Float size)
                 || run.getBidiLevel() % 2 != 0
                 || look.fillPaint == null
-                || look.strokePaint != null
-                || isBold(marks)) {
+                || look.strokePaint != null) {
             return false;
         }
         var layout = run.getLayout();

@@ -60,6 +60,15 @@ class PaperTest {
     }
 
     @Test
+    void what_is_searched_letter_by_letter_is_found_in_every_face_and_in_drawings() throws IOException {
+        var text = text("<p>first <b>finding</b> <i>offline</i> <b><i>file</i></b></p>"
+                + drawing("<text y='9'>fit</text><text y='5' font-weight='bold'>final 17</text>"));
+        for (var word : new String[] {"first", "finding", "offline", "file", "fit", "final 17"}) {
+            assertTrue(text.contains(word), word + " in " + text);
+        }
+    }
+
+    @Test
     void nothing_that_a_page_names_is_fetched(@TempDir Path folder) throws IOException {
         var secret = Files.writeString(folder.resolve("secret.svg"), drawing("<text y='9'>TOP-SECRET</text>"));
         var asked = new AtomicInteger();

@@ -11,17 +11,17 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.jspecify.annotations.Nullable;
 
-/** The one font in which the text of a document's drawings is written; as much of it as is used goes into the document. */
-final class EmbeddedSans extends PdfBoxGraphics2DFontTextDrawer {
+/** A font in which text of a document's drawings is written; as much of it as is used goes into the document. */
+final class EmbeddedFace extends PdfBoxGraphics2DFontTextDrawer {
     private static final int MISSING = 0;
 
     private final TrueTypeFont font;
     private final CmapLookup points;
     private @Nullable PDFont inDocument;
 
-    EmbeddedSans() {
+    EmbeddedFace(TrueTypeFont font) {
+        this.font = font;
         try {
-            font = Fonts.sans();
             points = font.getUnicodeCmapLookup();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
