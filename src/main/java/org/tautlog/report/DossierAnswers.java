@@ -1,6 +1,7 @@
 package org.tautlog.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -8,6 +9,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.archive.ledger.DecisionAction;
+import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.problem.Problem;
 import org.tautlog.review.evidence.BoltPosition;
@@ -217,7 +219,9 @@ public final class DossierAnswers {
             return List.of("Nothing to search for: no finding of this engine points to a cause.", looked);
         }
         var answer = new ArrayList<String>();
-        dossier.others().forEach(cause -> answer.add(sentence(cause)));
+        dossier.others().stream()
+                .sorted(Comparator.comparing(cause -> cause.code().usual() == Consequence.UNJUDGED))
+                .forEach(cause -> answer.add(sentence(cause)));
         answer.add(looked);
         return answer;
     }
@@ -258,7 +262,10 @@ public final class DossierAnswers {
 
     private static String sentence(SameCause cause) {
         var where = (cause.scope() == SameCause.Scope.SPINDLE ? "on spindle " : "in bolt lot ") + cause.name();
-        var title = ShiftAnswers.capital(cause.code().title()) + ' ' + where + ": ";
+        var title = (cause.code() == FindingCode.TOO_FEW_SAMPLES
+                        ? "Not to be told from the samples"
+                        : ShiftAnswers.capital(cause.code().title()))
+                + ' ' + where + ": ";
         if (cause.others().isEmpty()) {
             return title + "none of " + Figures.count(cause.of(), "other tightening", "other tightenings") + '.';
         }
@@ -277,7 +284,7 @@ public final class DossierAnswers {
     private static String headline(BoltPosition position) {
         return position.last()
                 .flatMap(last -> last.judgement().findings().stream().findFirst())
-                .map(finding -> ", " + finding.code().title() + " (" + finding.message() + ')')
+                .map(finding -> ", " + ListedModel.title(finding) + " (" + ListedModel.message(finding) + ')')
                 .orElse("");
     }
 }

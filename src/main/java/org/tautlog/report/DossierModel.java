@@ -99,7 +99,7 @@ final class DossierModel {
                 "headline",
                         judgement.findings().isEmpty()
                                 ? ""
-                                : judgement.findings().get(0).code().title());
+                                : ListedModel.title(judgement.findings().get(0)));
     }
 
     private static String said(Said said) {

@@ -3,8 +3,11 @@ package org.tautlog.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.tautlog.joint.window.Band;
+import org.tautlog.joint.window.FindingCode;
 import org.tautlog.joint.window.Window;
+import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
 import org.tautlog.report.chart.TraceChart;
 import org.tautlog.review.Listed;
@@ -12,6 +15,8 @@ import org.tautlog.review.Listed;
 /** What the page shows of one listed tightening. */
 final class ListedModel {
     private static final int SHORT_HASH = 12;
+
+    private static final Pattern HYPHEN_AS_MINUS = Pattern.compile("(?<=^|[ (])-(?=\\d)");
 
     private ListedModel() {}
 
@@ -42,19 +47,30 @@ final class ListedModel {
     private static String headline(Judgement judgement) {
         return judgement.findings().isEmpty()
                 ? "no finding"
-                : judgement.findings().get(0).code().title();
+                : title(judgement.findings().get(0));
+    }
+
+    /** Too few samples for a feature are a recording's fault; a feature too close to its limit to tell is none. */
+    static String title(Finding finding) {
+        return finding.code() == FindingCode.TOO_FEW_SAMPLES && !finding.unit().equals("samples")
+                ? "within the measuring uncertainty of the limit"
+                : finding.code().title();
+    }
+
+    static String message(Finding finding) {
+        return HYPHEN_AS_MINUS.matcher(finding.message()).replaceAll("−");
     }
 
     private static List<Map<String, Object>> findings(Judgement judgement) {
         return judgement.findings().stream()
                 .map(finding -> Map.<String, Object>of(
-                        "title", ShiftAnswers.capital(finding.code().title()),
+                        "title", ShiftAnswers.capital(title(finding)),
                         "severity", finding.severity().word(),
                         "differs",
                                 !finding.severity()
                                         .word()
                                         .equals(judgement.verdict().word()),
-                        "message", ShiftAnswers.sentence(finding.message())))
+                        "message", ShiftAnswers.sentence(message(finding))))
                 .toList();
     }
 

@@ -18,6 +18,9 @@ import org.tautlog.review.stream.Stream;
 /** What the shapes of curves say beside each other, in sentences made of the review's own numbers. */
 public final class ShapeWords {
     private static final int MOST_LEARNING = 12;
+    /** Standard deviations beyond which a number means no more than far. */
+    private static final double MOST_TOLD = 20;
+
     private static final int MOST_LISTED = 20;
     private static final int MOST_DRAWN = 6;
 
@@ -45,8 +48,10 @@ public final class ShapeWords {
     }
 
     private static String words(Departure departure) {
-        var limit = Figures.of(departure.distance(), 1) + " standard deviations, the limit is "
-                + Figures.of(departure.limit(), 1);
+        var limit = departure.distance() > MOST_TOLD
+                ? "far beyond the limit of " + Figures.of(departure.limit(), 1) + " standard deviations"
+                : Figures.of(departure.distance(), 1) + " standard deviations, the limit is "
+                        + Figures.of(departure.limit(), 1);
         var at = Figures.of(departure.atDeg(), 0) + " deg";
         if (!departure.leaves()) {
             return "its curve stays within the envelope of " + departure.peers()
@@ -72,7 +77,8 @@ public final class ShapeWords {
                         : "Of " + Figures.count(shapes.unsuspected(), "conforming curve", "conforming curves")
                                 + " held against the envelope of those before it, "
                                 + shapes.outliers().size()
-                                + " left it; chance alone gives about " + Figures.of(shapes.expected(), 1) + '.')
+                                + " left it; chance alone gives about " + Figures.of(shapes.expected(), 1)
+                                + ". A dossier holds a curve against later ones too, so the two may differ.")
                 + past(shapes.streams())
                 + (learning.isEmpty() ? "" : ' ' + learning(learning));
     }
@@ -146,7 +152,11 @@ public final class ShapeWords {
                 "from", Figures.of(departure.fromDeg(), 0),
                 "to", Figures.of(departure.toDeg(), 0),
                 "excess", Figures.of(departure.excessNm(), 1),
-                "distance", Figures.of(departure.distance(), 1) + " of " + Figures.of(departure.limit(), 1),
+                "distance",
+                        (departure.distance() > MOST_TOLD
+                                        ? "over " + Figures.of(MOST_TOLD, 0)
+                                        : Figures.of(departure.distance(), 1))
+                                + " of " + Figures.of(departure.limit(), 1),
                 "adjusted", one.adjusted() < 0.001 ? "below 0.001" : Figures.of(one.adjusted(), 3));
     }
 }

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
@@ -222,7 +221,7 @@ final class StreamsModel {
     }
 
     private static String shape(Shape shape) {
-        return shape.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return shape.words();
     }
 
     private static String control(Stability.Word word) {

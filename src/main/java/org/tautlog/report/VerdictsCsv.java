@@ -14,12 +14,16 @@ import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
 import org.tautlog.review.shape.ComparedShape;
 import org.tautlog.review.shape.Departure;
+import org.tautlog.review.shape.Envelope;
 import org.tautlog.review.shape.ShapeReview;
 import org.tautlog.trace.TraceIdentity;
 
 /**
- * One row a tightening, at its end whether and where its curve leaves the envelope of its peers, for a spreadsheet: commas, quotes only where needed, UTF-8 without a byte-order mark, decimal
- * points. A text cell that a spreadsheet would take for a formula gets an apostrophe in front. The program's own words are
+ * One row a tightening, for a spreadsheet: commas, quotes only where needed, UTF-8 without a byte-order mark, decimal
+ * points. {@code finalTorqueNm} is read from a line through the samples before the stop, {@code peakTorqueNm} is the highest
+ * single sample: noise and the step of angle can leave it below. {@code shape} says whether the curve leaves the envelope of
+ * its peers: {@code leaves}, {@code within}, {@code learning} (too few peers before it), {@code later-attempt} (held against
+ * none), {@code no-elastic-line}, {@code not-compared}; empty where no shapes were asked for. A text cell that a spreadsheet would take for a formula gets an apostrophe in front. The program's own words are
  * plain ASCII here (Nm, not N·m), so that a spreadsheet that guesses the encoding wrongly still shows them.
  */
 public final class VerdictsCsv implements Closeable {
@@ -30,6 +34,7 @@ public final class VerdictsCsv implements Closeable {
 
     private final CSVPrinter printer;
     private final Map<TraceIdentity, ComparedShape> shapes = new HashMap<>();
+    private final Map<TraceIdentity, String> notCompared;
     private boolean closed;
 
     /**
@@ -41,6 +46,7 @@ public final class VerdictsCsv implements Closeable {
      */
     public VerdictsCsv(Appendable out, ShapeReview review) throws IOException {
         printer = new CSVPrinter(out, CSVFormat.RFC4180);
+        notCompared = review.notCompared();
         review.compared().forEach(one -> shapes.putIfAbsent(one.tightening(), one));
         printer.printRecord(Stream.concat(header().stream(), SHAPE.stream()).toList());
     }
@@ -57,11 +63,11 @@ public final class VerdictsCsv implements Closeable {
         printer.printRecord(cells);
     }
 
-    /** Empty where the curve was held against no envelope; without a place where that means nothing. */
+    /** Without a place where that means nothing. */
     private List<Object> shape(Judgement judgement) {
         var compared = shapes.get(judgement.identity());
         if (compared == null) {
-            return List.of("", "", "", "", "");
+            return List.of(withoutEnvelope(judgement), "", "", "", "");
         }
         var departure = compared.departure();
         boolean place = departure.leaves() && Departure.hasPlace(judgement.findings());
@@ -71,6 +77,20 @@ public final class VerdictsCsv implements Closeable {
                 place ? SignatureField.rounded(departure.fromDeg(), 1).toPlainString() : "",
                 place ? SignatureField.rounded(departure.toDeg(), 1).toPlainString() : "",
                 place ? SignatureField.rounded(departure.excessNm(), 2).toPlainString() : "");
+    }
+
+    private String withoutEnvelope(Judgement judgement) {
+        var why = notCompared.get(judgement.identity());
+        if (why == null) {
+            return "";
+        }
+        if (judgement.identity().attempt() > 1) {
+            return "later-attempt";
+        }
+        if (!judgement.signature().elastic().originDeg().isFound()) {
+            return "no-elastic-line";
+        }
+        return why.startsWith(Envelope.LEARNING) ? "learning" : "not-compared";
     }
 
     /** The cells of one row, as {@link #header} names them. */

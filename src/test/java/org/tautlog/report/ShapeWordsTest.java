@@ -1,6 +1,7 @@
 package org.tautlog.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,12 @@ class ShapeWordsTest {
                 "its curve leaves the envelope of 48 peers from 258 to 283 deg past the elastic origin (elastic zone):"
                         + " 1.3 N·m too little at 270 deg, 7.9 standard deviations, the limit is 5.0",
                 ShapeWords.words(new Departure(48, 7.91, 5.02, 1e-6, 270, 257.5, 282.5, -1.28, Zone.ELASTIC), true));
+    }
+
+    @Test
+    void far_beyond_the_limit_has_no_number() {
+        var far = ShapeWords.words(new Departure(48, 289.6, 5.02, 0, 270, 257.5, 282.5, -9, Zone.ELASTIC), true);
+        assertTrue(far.endsWith(", far beyond the limit of 5.0 standard deviations"), far);
     }
 
     @Test

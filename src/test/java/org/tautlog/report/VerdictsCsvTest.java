@@ -78,6 +78,18 @@ class VerdictsCsvTest {
         var within = row(judgement, shapes(judgement, 2.0));
         assertEquals("within", within.get("shape"));
         assertEquals("", within.get("shapeFromDeg"));
+        assertEquals(
+                "learning",
+                row(judgement, without(judgement, "still learning: 3 of 24 conforming peers"))
+                        .get("shape"));
+        assertEquals(
+                "not-compared",
+                row(judgement, without(judgement, "the recording ends before its elastic origin"))
+                        .get("shape"));
+    }
+
+    private static ShapeReview without(Judgement judgement, String why) {
+        return new ShapeReview(List.of(), List.of(), Map.of(judgement.identity(), why), 0);
     }
 
     private static ShapeReview shapes(Judgement judgement, double distance) {

@@ -69,7 +69,7 @@ final class CapabilityDrawing {
                                 CapabilityStudying.word(stability) + ": " + stability.said() + "; "
                                         + (plot.line().isEmpty() && plot.reference() == null
                                                 ? "no shape holds, so there is no reference interval"
-                                                : "line: " + shape.name().toLowerCase(Locale.ROOT)
+                                                : "line: " + shape.words()
                                                         + " shape; dashed: its 0.135 % and 99.865 % points")),
                         spec,
                         sample,

@@ -164,7 +164,7 @@ record CapabilityStudying(SpecLimits spec, @Nullable String subgroup, int groupC
                 .map(test ->
                         "  Anderson-Darling: A2 " + Digits.of(test.statistic()) + ", p " + Digits.of(test.pValue()))
                 .orElseGet(() -> "  Anderson-Darling: " + normality.whyMissing().orElse("")));
-        lines.add("  indices rest on the " + shape.name().toLowerCase(java.util.Locale.ROOT) + " form"
+        lines.add("  indices rest on the " + shape.words() + " form"
                 + (shape == Shape.NORMAL ? "" : ", by its percentiles"));
     }
 

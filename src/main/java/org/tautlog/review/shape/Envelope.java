@@ -32,6 +32,9 @@ public final class Envelope {
     /** One good curve in so many leaves the band. */
     public static final int ONE_IN = 1000;
 
+    /** How the reason begins why there is no envelope yet. */
+    public static final String LEARNING = "still learning";
+
     /** Fewer peers than this, and the band is still being learned. */
     public static final int LEAST_PEERS = 24;
 
@@ -65,7 +68,7 @@ public final class Envelope {
     public static Answer<Envelope> of(List<Shape> peers) {
         int n = peers.size();
         if (n < LEAST_PEERS) {
-            return Answer.missing(Reason.TOO_FEW, "still learning: " + n + " of " + LEAST_PEERS + " conforming peers");
+            return Answer.missing(Reason.TOO_FEW, LEARNING + ": " + n + " of " + LEAST_PEERS + " conforming peers");
         }
         var last = peers.subList(Math.max(0, n - MOST_PEERS), n);
         var steps = Spread.along(last);

@@ -1,7 +1,6 @@
 package org.tautlog.spc.capability;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.tautlog.spc.Autocorrelation;
@@ -67,8 +66,7 @@ final class NormalScores {
         if (shape == Shape.NORMAL || charted.word() == Stability.Word.NOT_SHOWN) return charted;
         boolean moved = charted.word() == Stability.Word.OUT_OF_CONTROL;
         String said = shape != Shape.EMPIRICAL
-                ? charted.said() + "; charted as normal scores of the fitted "
-                        + shape.name().toLowerCase(Locale.ROOT)
+                ? charted.said() + "; charted as normal scores of the fitted " + shape.words()
                 : moved
                         ? charted.said() + "; charted as normal scores of their ranks"
                         : "no shape fits, so no limits hold for single values";

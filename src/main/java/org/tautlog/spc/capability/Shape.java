@@ -1,5 +1,7 @@
 package org.tautlog.spc.capability;
 
+import java.util.Locale;
+
 /** What distribution a capability study rests on. */
 public enum Shape {
     /** Normal: the test of normality did not reject it. */
@@ -11,5 +13,11 @@ public enum Shape {
     /** Largest-extreme-value (Gumbel), by maximum likelihood. */
     GUMBEL,
     /** No form fits and there are values enough to read the percentiles from them. */
-    EMPIRICAL
+    EMPIRICAL;
+
+    /** {@return the name within a sentence: those called after people keep their capital letter} */
+    public String words() {
+        var small = name().toLowerCase(Locale.ROOT);
+        return this == WEIBULL || this == GUMBEL ? name().charAt(0) + small.substring(1) : small;
+    }
 }
