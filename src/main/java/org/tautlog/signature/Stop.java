@@ -22,6 +22,9 @@ record Stop(int sample, double angleDeg, double gapDeg, int end, boolean duplica
     /** A single sample further off both neighbours than this is no angle of the tool. */
     private static final double WILD_DEG = 45;
 
+    /** Finer than any encoder: recorded angles are decimals, and their differences must come out alike. */
+    private static final double STEPS_PER_DEG = 1e6;
+
     private static final int LEAST_COPY = 20;
     private static final double LEAST_RETURN_DEG = 5;
 
@@ -45,7 +48,11 @@ record Stop(int sample, double angleDeg, double gapDeg, int end, boolean duplica
         boolean twice = copyAt > 0 || everyRowTwice(curve);
         double stopDeg = curve.angleDeg(sample);
         double gap = stands(curve, sample, end) ? 0 : Steps.longestBefore(curve, sample);
-        return new Stop(letGo(curve, sample, end) ? sample - 1 : sample, stopDeg, gap, end, twice, stopDeg - least);
+        return new Stop(letGo(curve, sample, end) ? sample - 1 : sample, stopDeg, gap, end, twice, recorded(stopDeg - least));
+    }
+
+    private static double recorded(double differenceDeg) {
+        return Math.rint(differenceDeg * STEPS_PER_DEG) / STEPS_PER_DEG;
     }
 
     /** Whether the sample after one is at the same angle and still under its torque. */

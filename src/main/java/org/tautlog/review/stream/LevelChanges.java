@@ -11,7 +11,7 @@ import org.tautlog.spc.change.Changes;
 /**
  * Levels that moved within a shift. Before the search a value far out is drawn in to {@value #REACH} robust standard
  * deviations from the median, so that one wild tightening neither fakes nor hides a change; the level of proof is shared
- * among all series searched (Bonferroni).
+ * among all series searched (Bonferroni). A change by less than a step of the recording is none.
  */
 public final class LevelChanges {
     private static final double REACH = 5;
@@ -39,9 +39,12 @@ public final class LevelChanges {
         var options = new ChangeOptions(SHORTEST_SEGMENT, 0.95, SIGNIFICANCE / Math.max(1, searched(charts)));
         var found = new ArrayList<Change>();
         for (var chart : charts) {
-            Changes.allOfMean(drawnIn(chart.values()), options)
+            double step = Resolution.stepOf(chart.numbers());
+            Changes.allOfMean(drawnIn(chart.values(), step), options)
                     .found()
-                    .ifPresent(points -> points.forEach(point -> found.add(change(chart, point))));
+                    .ifPresent(points -> points.stream()
+                            .filter(point -> Resolution.tells(step, point.size().value()))
+                            .forEach(point -> found.add(change(chart, point))));
         }
         return found.stream()
                 .map(change -> withAlike(change, found, charts))
@@ -121,15 +124,15 @@ public final class LevelChanges {
                 .orElseThrow();
     }
 
-    static double[] drawnIn(List<Double> values) {
+    /** The values, drawn in; robust deviations are at least half a step of the recording. */
+    static double[] drawnIn(List<Double> values, double step) {
         var numbers = values.stream().mapToDouble(Double::doubleValue).toArray();
         Sample.varying(numbers, 2 * SHORTEST_SEGMENT, "a search for changes")
                 .found()
-                .filter(sample -> sample.medianDeviation() > 0)
                 .ifPresent(sample -> {
                     double middle = sample.median();
-                    double reach = REACH * TO_SIGMA * sample.medianDeviation();
-                    for (int i = 0; i < numbers.length; i++) {
+                    double reach = REACH * Math.max(TO_SIGMA * sample.medianDeviation(), step / 2);
+                    for (int i = 0; reach > 0 && i < numbers.length; i++) {
                         numbers[i] = Math.max(middle - reach, Math.min(middle + reach, numbers[i]));
                     }
                 });

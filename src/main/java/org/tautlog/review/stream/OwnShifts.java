@@ -24,7 +24,11 @@ final class OwnShifts {
     record Found(List<StationChart> charts, List<OwnShift> shifts) {}
 
     private record Searched(
-            StationChart chart, int column, StationTable.Differences differences, Answer<ChangePoint> point) {}
+            StationChart chart,
+            int column,
+            StationTable.Differences differences,
+            Answer<ChangePoint> point,
+            double resolution) {}
 
     private OwnShifts() {}
 
@@ -40,22 +44,26 @@ final class OwnShifts {
         var searched = new ArrayList<Searched>();
         groups.forEach((station, features) -> features.forEach((feature, own) -> {
             var table = StationTable.of(own);
-            var chart = chart(station, feature, table);
+            double resolution = Resolution.stepOf(own);
+            var chart = chart(station, feature, table, resolution);
             stations.add(chart);
-            searched.addAll(search(chart, table, entry));
+            searched.addAll(search(chart, table, entry, resolution));
         }));
         return new Found(List.copyOf(stations), judged(searched));
     }
 
-    private static StationChart chart(String station, ChartedFeature feature, StationTable table) {
+    private static StationChart chart(
+            String station, ChartedFeature feature, StationTable table, double resolution) {
         var cells = table.cells();
         var options = StreamsOptions.withDefaults();
         Answer<StreamsChart> chart = StreamsChart.phaseOne(cells, options)
-                .flatMap(phase -> StreamsChart.chart(phase.limits(), cells, options));
+                .flatMap(phase ->
+                        Resolution.fine(phase.limits(), phase.limits().ownSigma(), resolution))
+                .flatMap(limits -> StreamsChart.chart(limits, cells, options));
         return new StationChart(station, feature, table.streams(), cells.length, chart);
     }
 
-    private static List<Searched> search(StationChart chart, StationTable table, double entry) {
+    private static List<Searched> search(StationChart chart, StationTable table, double entry, double resolution) {
         var known = new HashMap<Integer, StationTable.Step>();
         var taken = new HashMap<Integer, Searched>();
         while (true) {
@@ -63,9 +71,9 @@ final class OwnShifts {
             Searched surest = null;
             for (int j = 0; j < table.streams().size(); j++) {
                 var before = taken.get(j);
-                var one = before == null ? searched(chart, table, j, known) : before;
+                var one = before == null ? searched(chart, table, j, known, resolution) : before;
                 all.add(one);
-                if (before == null && p(one) <= entry && (surest == null || p(one) < p(surest))) {
+                if (before == null && told(one) && p(one) <= entry && (surest == null || p(one) < p(surest))) {
                     surest = one;
                 }
             }
@@ -82,11 +90,25 @@ final class OwnShifts {
     }
 
     private static Searched searched(
-            StationChart chart, StationTable table, int column, Map<Integer, StationTable.Step> known) {
+            StationChart chart,
+            StationTable table,
+            int column,
+            Map<Integer, StationTable.Step> known,
+            double resolution) {
         var differences = table.differences(column, known);
         var options = new ChangeOptions(SHORTEST_SEGMENT, 0.95, OwnShift.LEVEL);
         return new Searched(
-                chart, column, differences, Changes.ofMean(LevelChanges.drawnIn(differences.values()), options));
+                chart,
+                column,
+                differences,
+                Changes.ofMean(LevelChanges.drawnIn(differences.values(), resolution), options),
+                resolution);
+    }
+
+    private static boolean told(Searched one) {
+        return one.point().found()
+                .map(point -> Resolution.tells(one.resolution(), point.size().value()))
+                .orElse(false);
     }
 
     private static double p(Searched one) {
@@ -113,7 +135,7 @@ final class OwnShifts {
                             ? "the station has no other spindle to compare with"
                             : one.point().whyMissing().orElse(""),
                     p,
-                    place >= 0 && p <= OwnShift.LEVEL,
+                    place >= 0 && p <= OwnShift.LEVEL && told(one),
                     one.chart().names(stream),
                     one.chart().streams().size()));
         }

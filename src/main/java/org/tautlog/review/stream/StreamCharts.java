@@ -40,9 +40,11 @@ public final class StreamCharts {
      * @return the charts, stream by stream
      */
     public static List<StreamChart> of(List<Judgement> judgements) {
-        return series(judgements.stream().map(Levels::of).toList()).stream()
-                .map(StreamCharts::chart)
-                .toList();
+        return charted(judgements.stream().map(Levels::of).toList());
+    }
+
+    static List<StreamChart> charted(List<Levels> levels) {
+        return series(levels).stream().map(StreamCharts::chart).toList();
     }
 
     /**
@@ -108,13 +110,15 @@ public final class StreamCharts {
     private static StreamChart chart(Series series) {
         var numbers = series.values.stream().mapToDouble(Double::doubleValue).toArray();
         var options = IndividualsOptions.withDefaults().withRules(RunRule.westernElectric());
-        var phaseOne = IndividualsChart.phaseOne(numbers, options);
-        Answer<Chart> chart = phaseOne.flatMap(
-                        limits -> IndividualsChart.chart(limits.limits(), numbers, options.rules()))
+        double step = Resolution.stepOf(numbers);
+        var limited = IndividualsChart.phaseOne(numbers, options)
+                .flatMap(phase -> Resolution.fine(phase, phase.limits().sigma(), step));
+        Answer<Chart> chart = limited
+                .flatMap(limits -> IndividualsChart.chart(limits.limits(), numbers, options.rules()))
                 .map(ChartPair::location);
-        Answer<Chart> averages = phaseOne.flatMap(
+        Answer<Chart> averages = limited.flatMap(
                 limits -> EwmaChart.chart(EwmaLimits.of(limits.limits(), EwmaOptions.withDefaults()), numbers));
-        var basis = phaseOne.found()
+        var basis = limited.found()
                 .map(limits -> limits.said()
                         + faults(series.faulty, series.setAside)
                         + neighbours(limits.limits().neighbours()))

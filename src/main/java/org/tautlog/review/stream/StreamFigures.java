@@ -29,7 +29,8 @@ import org.tautlog.trace.TraceIdentity;
  * @param n how many tightenings
  * @param median their median, in the feature's unit; null where there are none
  * @param robustDeviation 1.4826 times their median absolute deviation; null where there are none
- * @param offset median less the median of the station's other spindles, over the median of the station's robust deviations;
+ * @param offset median less the median of the station's other spindles, over the median of the station's robust deviations, at
+ *     least half a step of the recording;
  *     null where there is nothing to compare with
  * @param strays tightenings whose modified z score lies beyond 3.5
  * @param capability whether the window's limits are kept, with bounds and a word on control, or why it cannot be said
@@ -78,6 +79,7 @@ public record StreamFigures(
     private static @Nullable Double offset(
             StreamChart chart, Sample own, List<StreamChart> charts, List<@Nullable Sample> samples) {
         var medians = new ArrayList<Double>();
+        var compared = new ArrayList<>(List.of(chart));
         var spreads = new ArrayList<Double>();
         spreads.add(own.medianDeviation());
         for (int i = 0; i < charts.size(); i++) {
@@ -88,10 +90,11 @@ public record StreamFigures(
                     && !other.stream().equals(chart.stream())
                     && other.stream().station().equals(chart.stream().station())) {
                 medians.add(sample.median());
+                compared.add(other);
                 spreads.add(sample.medianDeviation());
             }
         }
-        double spread = TO_SIGMA * median(spreads);
+        double spread = Math.max(TO_SIGMA * median(spreads), Resolution.stepOf(compared) / 2);
         return medians.isEmpty() || !(spread > 0) ? null : (Double) ((own.median() - median(medians)) / spread);
     }
 
