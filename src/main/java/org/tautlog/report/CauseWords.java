@@ -30,6 +30,25 @@ public final class CauseWords {
                 .findFirst();
     }
 
+    /** Spindles, stations and shifts that are off; those that moved apart within the shift have cases of their own. */
+    static List<Diagnosis> offsets(ShiftReview review) {
+        return ofTools(review).stream()
+                .filter(one -> one.pattern() != Pattern.ONE_SPINDLE || one.against() != Against.BEFORE)
+                .toList();
+    }
+
+    /** All that ask for a check of spindle or station, in the order in which to do them. */
+    static List<Diagnosis> ofTools(ShiftReview review) {
+        return review.diagnoses().stream()
+                .filter(one -> one.pattern() != Pattern.ONE_LOT && one.pattern() != Pattern.ONE_TIGHTENING)
+                .toList();
+    }
+
+    /** One that is off all shift long, in a sentence. */
+    static String allShift(Diagnosis one) {
+        return ShiftAnswers.capital(one.what()) + " differs from " + one.against().title() + ": " + verdict(one) + '.';
+    }
+
     /**
      * {@return the cause, or why none can be told, in a few words}
      *

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tautlog.judge.Verdict;
 import org.tautlog.review.ShiftReview;
+import org.tautlog.review.cause.Against;
 import org.tautlog.review.stream.Change;
 
 /** The answers to a reader's first questions, in sentences made of the review's own numbers. */
@@ -54,11 +55,20 @@ final class ShiftAnswers {
 
     static List<String> changes(ShiftReview review) {
         var answer = new ArrayList<>(changesWithin(review));
+        answer.addAll(allShift(review));
         var since = review.sincePrevious();
         if (since != null) {
             answer.add(StreamWords.sincePrevious(since));
         }
         return answer;
+    }
+
+    /** What is off all shift long: no step within the shift shows it. */
+    private static List<String> allShift(ShiftReview review) {
+        return CauseWords.offsets(review).stream()
+                .filter(one -> one.against() != Against.BEFORE)
+                .map(CauseWords::allShift)
+                .toList();
     }
 
     private static List<String> changesWithin(ShiftReview review) {
@@ -129,10 +139,17 @@ final class ShiftAnswers {
     }
 
     static List<String> where(ShiftReview review) {
-        if (review.allConform()) {
-            return List.of("Nowhere: every tightening that was judged conforms.");
-        }
         var answer = new ArrayList<String>();
+        CauseWords.offsets(review)
+                .forEach(one -> answer.add(capital(one.what()) + ": differs from "
+                        + one.against().title() + '.'));
+        if (review.allConform()) {
+            answer.add(
+                    answer.isEmpty()
+                            ? "Nowhere: every tightening that was judged conforms."
+                            : "Every tightening that was judged conforms.");
+            return answer;
+        }
         review.leadingTallies().stream().limit(MOST_PLACES).forEach(tally -> {
             var place = tally.mostInCount() == tally.tightenings()
                     ? "all on " + tally.mostIn().words()

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.io.Writer;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Finding;
@@ -24,7 +26,7 @@ import org.tautlog.review.VerdictCounts;
  * verdicts      {conforming, ...}, firstPass {conforming, attempts, share}, held [serials], open (other engines with
  *               something to look at)
  * read          {files, ignored, kept, rejected, problems [sentences], assumptions [sentences]}
- * actions[]     findings [codes], where, action; in the order in which to do them
+ * actions[]     findings [codes; none where a spindle or station is off], where, action; in the order in which to do them
  * findings[]    code, severity, tightenings, leading (how often it is the first finding), most on station, spindle,
  *               there, streams, lots [], first, last
  * spindles[]    station, spindle, verdicts, firstPass, medians of finalTorqueNm, torqueRateNmPerDeg, turnDeg
@@ -76,10 +78,10 @@ public final class ShiftJson {
         generator.writeStartObject();
         counts(json, review);
         read(json, review);
-        json.list("actions", review.actions(), action -> {
-            json.texts("findings", action.codes().stream().map(FindingCode::word));
-            json.text("where", action.where());
-            json.text("action", action.action());
+        json.list("actions", actions(review), action -> {
+            json.texts("findings", action.findings.stream());
+            json.text("where", action.where);
+            json.text("action", action.action);
         });
         findings(json, review);
         spindles(json, review);
@@ -173,5 +175,21 @@ public final class ShiftJson {
 
     private static void clampLoads(JsonFields json, ShiftReview review) throws IOException {
         json.worst(EngineClampLoadJson.KEY, review.clampLoads(), load -> EngineClampLoadJson.write(json, load));
+    }
+
+    private record Act(List<String> findings, String where, String action) {}
+
+    /** What to do about spindles and stations first, then about findings. */
+    private static List<Act> actions(ShiftReview review) {
+        var acts = new ArrayList<Act>();
+        CauseWords.ofTools(review)
+                .forEach(one -> acts.add(new Act(
+                        List.of(),
+                        one.what(),
+                        ShiftAnswers.capital(CauseWords.verdict(one)) + ". " + CauseWords.check(one))));
+        review.actions()
+                .forEach(action -> acts.add(new Act(
+                        action.codes().stream().map(FindingCode::word).toList(), action.where(), action.action())));
+        return acts;
     }
 }

@@ -42,6 +42,7 @@ final class ShiftModel {
         model.put("where", ShiftAnswers.where(review));
         model.put("since", ShiftAnswers.since(review));
         model.put("actions", actions(review));
+        model.put("tested", review.seriesSearched() > 0);
         var hold = ShiftAnswers.hold(review);
         model.put("hold", hold);
         model.put("holdMore", review.enginesHeld().size() - hold.size());

@@ -55,9 +55,7 @@ final class StreamsModel {
                         .toList());
         model.put(
                 "offsets",
-                review.diagnoses().stream()
-                        .filter(one -> one.pattern() != Pattern.ONE_LOT && one.pattern() != Pattern.ONE_TIGHTENING)
-                        .filter(one -> one.pattern() != Pattern.ONE_SPINDLE || one.against() != Against.BEFORE)
+                CauseWords.offsets(review).stream()
                         .limit(MOST_CASES)
                         .map(CauseWords::model)
                         .toList());
