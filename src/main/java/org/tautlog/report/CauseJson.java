@@ -18,7 +18,7 @@ final class CauseJson {
         json.list("separations", one.separations(), separation -> {
             json.text("one", Word.of(separation.one()));
             json.text("other", Word.of(separation.other()));
-            json.text("check", separation.check().act());
+            json.text("check", separation.check().act(separation.pattern()));
             json.text("ifOne", separation.check().seen(separation.one()));
             json.text("ifOther", separation.check().seen(separation.other()));
         });

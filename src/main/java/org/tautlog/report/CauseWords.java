@@ -46,7 +46,8 @@ public final class CauseWords {
 
     /** One that is off all shift long, in a sentence. */
     static String allShift(Diagnosis one) {
-        return ShiftAnswers.capital(one.what()) + " differs from " + one.against().title() + ": " + verdict(one) + '.';
+        return ShiftAnswers.capital(one.what()) + " differs from "
+                + one.against().title() + ": " + verdict(one) + '.';
     }
 
     /**
@@ -55,6 +56,9 @@ public final class CauseWords {
      * @param one what came out
      */
     public static String verdict(Diagnosis one) {
+        if (one.against() == Against.EARLIER_SHIFT) {
+            return "differs for certain; cannot tell why: " + one.whyNot();
+        }
         if (one.ranked().isEmpty()) {
             return "cause not ranked: " + one.whyNot();
         }
@@ -91,6 +95,13 @@ public final class CauseWords {
      * @param one what came out
      */
     public static String check(Diagnosis one) {
+        if (one.against() == Against.EARLIER_SHIFT) {
+            return one.pattern() == Pattern.ONE_SPINDLE
+                    ? "Put a reference torque transducer in line with this spindle (ISO 5393), and compare its programme,"
+                            + " socket and coupling with those of the shift before."
+                    : "Compare programme, bolt lot, lubricant and layers with those of the shift before; put a reference"
+                            + " torque transducer in line with one of the station's spindles (ISO 5393).";
+        }
         if (!one.ranked().isEmpty() && one.ranked().get(0).likelihood() <= one.chance()) {
             return "Nothing on the floor yet; look again when more of it is tightened.";
         }
@@ -102,7 +113,7 @@ public final class CauseWords {
                 ? "Compare the traces of both sides by hand."
                 : left.stream()
                         .limit(LEAST_ROWS)
-                        .map(cause -> cause.cause().check())
+                        .map(cause -> cause.cause().check(one.pattern()))
                         .collect(Collectors.joining(" "));
     }
 
@@ -130,14 +141,18 @@ public final class CauseWords {
         var cause = ranked.cause();
         var pattern = one.pattern();
         boolean fits = cause.shareIn(pattern) >= OFTEN;
-        var streams = "seen " + pattern.title() + ", as " + (fits ? "" : "only ")
-                + Math.round(100 * cause.shareIn(pattern)) + " of 100 such";
         return Map.of(
                 "cause", cause.title(),
                 "likelihood", percent(ranked.likelihood()),
                 "size", size(ranked),
-                "pro", clues(ranked.pro(), fits ? streams : ""),
-                "contra", clues(ranked.contra(), fits ? "" : streams));
+                "clues",
+                        Stream.concat(ranked.pro().stream(), ranked.contra().stream())
+                                .map(CauseWords::clue)
+                                .toList(),
+                "streamsSide", fits ? "for" : "against",
+                "streams",
+                        "seen " + pattern.title() + ", as " + (fits ? "" : "only ")
+                                + Math.round(100 * cause.shareIn(pattern)) + " of 100 such");
     }
 
     private static String size(RankedCause ranked) {
@@ -147,18 +162,14 @@ public final class CauseWords {
                 + ranked.cause().unit();
     }
 
-    private static List<String> clues(List<Clue> clues, String streams) {
-        return Stream.concat(
-                        clues.stream().map(CauseWords::clue), Stream.of(streams).filter(text -> !text.isEmpty()))
-                .toList();
-    }
-
-    private static String clue(Clue clue) {
+    private static Map<String, Object> clue(Clue clue) {
         var cue = clue.cue();
-        return cue.title() + ' ' + Figures.signed(clue.seen(), cue.decimals())
-                + (cue.unit().isEmpty() ? "" : ' ' + cue.unit())
-                + " (" + Figures.signed(clue.spreads(), 1) + "), "
-                + Figures.signed(clue.foretold(), cue.decimals());
+        return Map.of(
+                "side", clue.agrees() ? "for" : "against",
+                "feature", cue.title() + (cue.unit().isEmpty() ? "" : ", " + cue.unit()),
+                "observed", Figures.signed(clue.seen(), cue.decimals()),
+                "expected", Figures.signed(clue.foretold(), cue.decimals()),
+                "sigma", Figures.signed(clue.spreads(), 1));
     }
 
     /** Rounded coarsely, as the odds rest on assumptions. */

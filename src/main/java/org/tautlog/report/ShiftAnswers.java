@@ -141,8 +141,8 @@ final class ShiftAnswers {
     static List<String> where(ShiftReview review) {
         var answer = new ArrayList<String>();
         CauseWords.offsets(review)
-                .forEach(one -> answer.add(capital(one.what()) + ": differs from "
-                        + one.against().title() + '.'));
+                .forEach(one -> answer.add(
+                        capital(one.what()) + ": differs from " + one.against().title() + '.'));
         if (review.allConform()) {
             answer.add(
                     answer.isEmpty()

@@ -88,7 +88,7 @@ record Tally(
         var actions = new ArrayList<FirstAction>();
         asking.forEach((action, tallies) -> actions.add(new FirstAction(
                 tallies.stream().map(FindingTally::code).toList(),
-                tallies.stream().map(Tally::where).collect(Collectors.joining("; ")),
+                tallies.stream().map(Tally::where).distinct().collect(Collectors.joining("; ")),
                 action)));
         return actions;
     }

@@ -48,7 +48,8 @@ record Stop(int sample, double angleDeg, double gapDeg, int end, boolean duplica
         boolean twice = copyAt > 0 || everyRowTwice(curve);
         double stopDeg = curve.angleDeg(sample);
         double gap = stands(curve, sample, end) ? 0 : Steps.longestBefore(curve, sample);
-        return new Stop(letGo(curve, sample, end) ? sample - 1 : sample, stopDeg, gap, end, twice, recorded(stopDeg - least));
+        return new Stop(
+                letGo(curve, sample, end) ? sample - 1 : sample, stopDeg, gap, end, twice, recorded(stopDeg - least));
     }
 
     private static double recorded(double differenceDeg) {

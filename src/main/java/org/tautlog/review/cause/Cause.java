@@ -51,7 +51,7 @@ public enum Cause {
             3,
             12,
             "Check this spindle against a reference torque transducer in line (ISO 5393) before the next engine; every torque"
-                    + " since then is in doubt."),
+                    + " since it began is in doubt."),
     /** Scale of the angle encoder. */
     ANGLE_SCALE(
             "angle encoder scale",
@@ -157,8 +157,28 @@ public enum Cause {
         return this == FRICTION || this == BOLT_STRENGTH;
     }
 
-    /** {@return what to check on the floor, in sentences} */
-    public String check() {
-        return check;
+    /**
+     * {@return what to check on the floor, in sentences}
+     *
+     * @param pattern in which streams something differs: where it is more than one spindle, none beside it serves to compare
+     */
+    public String check(Pattern pattern) {
+        return pattern.hasNeighbour()
+                ? check
+                : switch (this) {
+                    case FRICTION, BOLT_STRENGTH, JOINT_STIFFNESS -> check;
+                    case TORQUE_SCALE ->
+                        "Check each of the spindles against a reference torque transducer in line (ISO 5393) before the next"
+                                + " engine, and see who calibrated them last; every torque since it began is in doubt.";
+                    case ANGLE_SCALE ->
+                        "Turn each of the spindles through a marked full turn and compare it with the counted angle; check"
+                                + " the gear ratio in the controller.";
+                    case WIND_UP ->
+                        "Look at sockets, extensions and couplings for an exchanged make, and compare their spring-back with"
+                                + " that of another station's.";
+                    case SNUG_TORQUE ->
+                        "Compare programmed snug torque, speed and switch-over of the snug stage with the programme before.";
+                    case TURN -> "Compare programmed turn, stopping speed and brake with the programme before.";
+                };
     }
 }

@@ -6,10 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.review.cause.Readings.Place;
 import org.tautlog.review.stream.Cue;
 import org.tautlog.review.stream.LotEffect;
 import org.tautlog.review.stream.PastShift;
 import org.tautlog.review.stream.SpindleCase;
+import org.tautlog.review.stream.StreamChart;
 import org.tautlog.review.stream.StreamReview;
 import org.tautlog.review.stream.Unusual;
 
@@ -21,6 +23,9 @@ public final class Diagnoses {
     private static final String NO_JOINT =
             "the specification states no bolt and layers, so nobody knows what each cause would move";
     private static final String TOO_FEW = "too few tightenings on either side have the features that tell causes apart";
+
+    private static final String ALL_FAULTY =
+            "every tightening of it bears a fault of its own, and causes are sought among those that bear none";
 
     private final Optional<Sensitivities> sensitivities;
     private final Readings readings;
@@ -57,6 +62,7 @@ public final class Diagnoses {
                         step.without(),
                         step.with())));
         found.addAll(diagnoses.offsets(specification, peers));
+        found.addAll(diagnoses.unread(peers));
         found.addAll(diagnoses.lots(lots));
         peers.unusual().forEach(one -> found.add(diagnoses.tightening(one)));
         return List.copyOf(found);
@@ -88,6 +94,19 @@ public final class Diagnoses {
                 .statedJoint()
                 .ifPresent(stated -> offsets.addAll(Offsets.ofShift(readings, specification, stated)));
         return Offsets.diagnosed(offsets, sensitivities.get());
+    }
+
+    /** Spindles of which every tightening bears a fault of its own: nothing of theirs tells causes apart. */
+    private List<Diagnosis> unread(StreamReview peers) {
+        var read = readings.levels().keySet().stream().map(Place::stream).collect(Collectors.toSet());
+        return peers.charts().stream()
+                .filter(chart -> !chart.values().isEmpty())
+                .map(StreamChart::stream)
+                .distinct()
+                .filter(stream -> !read.contains(stream))
+                .map(stream ->
+                        Diagnosis.missing(Pattern.ONE_SPINDLE, Against.OTHER_SPINDLES, stream.words(), ALL_FAULTY))
+                .toList();
     }
 
     private Diagnosis spindle(SpindleCase one) {

@@ -104,7 +104,7 @@ public record Diagnosis(
         var separations = new ArrayList<Separation>();
         for (int i = 0; i < open.size(); i++) {
             for (int j = i + 1; j < open.size(); j++) {
-                separations.add(Separation.of(open.get(i), open.get(j)));
+                separations.add(Separation.of(open.get(i), open.get(j), pattern));
             }
         }
         return separations;

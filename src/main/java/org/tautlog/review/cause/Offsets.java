@@ -29,6 +29,9 @@ import org.tautlog.spc.Sample;
 final class Offsets {
     private static final int ONE_IN = 100;
     private static final int LEAST_SPINDLES = 3;
+    /** How often a cause named so is wrong was never counted over enough shifts; so none is. */
+    private static final String NOT_PROVEN = "between two shifts tool, programme and parts may all have changed";
+
     private static final double TO_SIGMA = 1.4826;
 
     /** Student's t with 5 degrees of freedom reaches about twice as far out as the normal distribution. */
@@ -62,7 +65,7 @@ final class Offsets {
                         Pattern.ONE_SPINDLE,
                         Against.OTHER_SPINDLES,
                         stream.words(),
-                        Ordinary.spindles(spreads(stations, stream)),
+                        Ordinary.spindles(spreads(stations, stream)).recordedIn(now.steps()),
                         rows(
                                 now,
                                 reading -> !reading.stream().equals(stream)
@@ -88,7 +91,7 @@ final class Offsets {
                 Pattern.ALL_SPINDLES,
                 Against.STATED_JOINT,
                 "the whole shift",
-                Ordinary.tolerances(stated, spreads),
+                Ordinary.tolerances(stated, spreads).recordedIn(now.steps()),
                 only(engines, foretold.keySet()),
                 moved(only(engines, foretold.keySet()), Readings.less(Readings.medians(levels), foretold))));
     }
@@ -103,12 +106,13 @@ final class Offsets {
             }
         });
         var found = new ArrayList<Offset>();
-        stations(changes).forEach((station, streams) -> {
+        var stations = stations(changes);
+        stations.forEach((station, streams) -> {
             found.add(new Offset(
                     streams.size() == 1 ? Pattern.ONLY_SPINDLE : Pattern.ALL_SPINDLES,
                     Against.EARLIER_SHIFT,
                     "station " + station,
-                    Ordinary.goodParts(),
+                    Ordinary.goodParts().recordedIn(now.steps()),
                     engines(before, station),
                     moved(engines(now, station), Readings.medians(streams.values()))));
             streams.forEach((stream, change) -> {
@@ -117,7 +121,7 @@ final class Offsets {
                             Pattern.ONE_SPINDLE,
                             Against.EARLIER_SHIFT,
                             stream.words(),
-                            Ordinary.none(),
+                            Ordinary.spindles(spreads(stations, stream)).recordedIn(now.steps()),
                             rows(before, reading -> reading.stream().equals(stream)),
                             moved(
                                     rows(now, reading -> reading.stream().equals(stream)),
@@ -135,7 +139,9 @@ final class Offsets {
             Moved.of(one.without, one.with)
                     .filter(moved ->
                             Ranking.pOfChance(moved, sensitivities, one.ordinary) * offsets.size() * ONE_IN < 1)
-                    .map(moved -> Ranking.of(moved, sensitivities, one.ordinary, one.pattern, one.against, one.what))
+                    .map(moved -> one.against == Against.EARLIER_SHIFT
+                            ? Diagnosis.missing(one.pattern, one.against, one.what, NOT_PROVEN)
+                            : Ranking.of(moved, sensitivities, one.ordinary, one.pattern, one.against, one.what))
                     .ifPresent(found::add);
         }
         return found;

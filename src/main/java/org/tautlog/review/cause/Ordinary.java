@@ -28,6 +28,9 @@ import org.tautlog.review.stream.Cue;
  */
 record Ordinary(Map<Cause, Double> sizes, Map<Cue, Double> spreads, boolean oneOff) {
     private static final double GOOD = 0.25;
+    /** A step over the variance of rounding to it: that of a uniform distribution. */
+    private static final double STEP_VARIANCE = 12;
+
     private static final double LEAST_OF_DRIVES = 0.1;
 
     Ordinary {
@@ -56,6 +59,14 @@ record Ordinary(Map<Cause, Double> sizes, Map<Cue, Double> spreads, boolean oneO
     /** Spindles and their bolt positions differ as the shift's other spindles do, and drives of one make by 10 % at least. */
     static Ordinary spindles(Map<Cue, Double> spreads) {
         return new Ordinary(Map.of(Cause.WIND_UP, LEAST_OF_DRIVES), spreads, false);
+    }
+
+    /** Medians of both sides are each off by up to half a step of the recording. */
+    Ordinary recordedIn(Map<Cue, Double> steps) {
+        var wider = new EnumMap<Cue, Double>(Cue.class);
+        wider.putAll(spreads);
+        steps.forEach((cue, step) -> wider.merge(cue, step * Math.sqrt(2 / STEP_VARIANCE), Math::hypot));
+        return new Ordinary(sizes, wider, oneOff);
     }
 
     /** The tolerances that the specification states, and good tools. */

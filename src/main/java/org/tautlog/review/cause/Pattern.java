@@ -19,6 +19,11 @@ public enum Pattern {
         this.title = title;
     }
 
+    /** {@return whether a spindle that is not concerned stands beside, to compare with} */
+    boolean hasNeighbour() {
+        return this == ONE_SPINDLE || this == ONE_TIGHTENING;
+    }
+
     /** {@return the pattern in words} */
     public String title() {
         return title;

@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.tautlog.review.stream.Cue;
 import org.tautlog.review.stream.CueReading;
+import org.tautlog.review.stream.Resolution;
 import org.tautlog.review.stream.Stream;
 import org.tautlog.spc.Sample;
 import org.tautlog.trace.TraceIdentity;
@@ -32,11 +33,14 @@ final class Readings {
     private final List<Reading> all;
     private final Map<Place, Map<Cue, Double>> levels;
     private final double rundownDeg;
+    private final Map<Cue, Double> steps;
 
-    private Readings(List<Reading> all, Map<Place, Map<Cue, Double>> levels, double rundownDeg) {
+    private Readings(
+            List<Reading> all, Map<Place, Map<Cue, Double>> levels, double rundownDeg, Map<Cue, Double> steps) {
         this.all = all;
         this.levels = levels;
         this.rundownDeg = rundownDeg;
+        this.steps = steps;
     }
 
     /** Readings in order of time. */
@@ -55,12 +59,32 @@ final class Readings {
                         less(reading.cues(), Objects.requireNonNull(levels.get(Place.of(reading.tightening()))))))
                 .toList();
         var usual = medians(raw.stream().map(CueReading::cues).toList());
-        return new Readings(centred, levels, usual.getOrDefault(Cue.RUNDOWN, 0.0));
+        return new Readings(centred, levels, usual.getOrDefault(Cue.RUNDOWN, 0.0), steps(raw));
     }
 
     /** Usual turn from the first sample to the snug point, deg; 0 where no recording has its rundown. */
     double rundownDeg() {
         return rundownDeg;
+    }
+
+    /** The steps in which the cues were recorded, those that can be told. */
+    Map<Cue, Double> steps() {
+        return steps;
+    }
+
+    private static Map<Cue, Double> steps(List<CueReading> raw) {
+        var steps = new EnumMap<Cue, Double>(Cue.class);
+        for (var cue : Cue.values()) {
+            double step = Resolution.stepOf(raw.stream()
+                    .map(reading -> reading.cues().get(cue))
+                    .filter(Objects::nonNull)
+                    .mapToDouble(Double::doubleValue)
+                    .toArray());
+            if (step > 0) {
+                steps.put(cue, step);
+            }
+        }
+        return steps;
     }
 
     /** The usual cues of each place. */

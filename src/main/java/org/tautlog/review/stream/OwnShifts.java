@@ -52,13 +52,11 @@ final class OwnShifts {
         return new Found(List.copyOf(stations), judged(searched));
     }
 
-    private static StationChart chart(
-            String station, ChartedFeature feature, StationTable table, double resolution) {
+    private static StationChart chart(String station, ChartedFeature feature, StationTable table, double resolution) {
         var cells = table.cells();
         var options = StreamsOptions.withDefaults();
         Answer<StreamsChart> chart = StreamsChart.phaseOne(cells, options)
-                .flatMap(phase ->
-                        Resolution.fine(phase.limits(), phase.limits().ownSigma(), resolution))
+                .flatMap(phase -> Resolution.fine(phase.limits(), phase.limits().ownSigma(), resolution))
                 .flatMap(limits -> StreamsChart.chart(limits, cells, options));
         return new StationChart(station, feature, table.streams(), cells.length, chart);
     }
@@ -106,7 +104,8 @@ final class OwnShifts {
     }
 
     private static boolean told(Searched one) {
-        return one.point().found()
+        return one.point()
+                .found()
                 .map(point -> Resolution.tells(one.resolution(), point.size().value()))
                 .orElse(false);
     }

@@ -13,7 +13,7 @@ import org.tautlog.spc.Reason;
  * <p>Values that spread by less than one step are too coarse to chart, and levels closer than one step are not told apart.
  * Source: Wheeler and Lyday, Evaluating the Measurement Process (1989), on inadequate measurement units, from memory.
  */
-final class Resolution {
+public final class Resolution {
     /** Gaps below this share of the values are of binary fractions. */
     private static final double ROUNDING = 1e-9;
 
@@ -27,7 +27,12 @@ final class Resolution {
                 .toArray());
     }
 
-    static double stepOf(double[] values) {
+    /**
+     * {@return the step of some values, in their unit; 0 where they are finer than their ties tell}
+     *
+     * @param values finite values, in any order
+     */
+    public static double stepOf(double[] values) {
         var sorted = values.clone();
         Arrays.sort(sorted);
         double least = Double.POSITIVE_INFINITY;

@@ -113,8 +113,8 @@ public final class StreamCharts {
         double step = Resolution.stepOf(numbers);
         var limited = IndividualsChart.phaseOne(numbers, options)
                 .flatMap(phase -> Resolution.fine(phase, phase.limits().sigma(), step));
-        Answer<Chart> chart = limited
-                .flatMap(limits -> IndividualsChart.chart(limits.limits(), numbers, options.rules()))
+        Answer<Chart> chart = limited.flatMap(
+                        limits -> IndividualsChart.chart(limits.limits(), numbers, options.rules()))
                 .map(ChartPair::location);
         Answer<Chart> averages = limited.flatMap(
                 limits -> EwmaChart.chart(EwmaLimits.of(limits.limits(), EwmaOptions.withDefaults()), numbers));

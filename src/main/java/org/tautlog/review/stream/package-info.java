@@ -11,7 +11,8 @@
  * org.tautlog.review.stream.SpindleCase}, {@link org.tautlog.review.stream.Unusual}, {@link
  * org.tautlog.review.stream.LotEffect}, {@link org.tautlog.review.stream.FalseAlarms}; of two shifts {@link
  * org.tautlog.review.stream.PastShift} and {@link org.tautlog.review.stream.ShiftComparison}; for the search for causes {@link
- * org.tautlog.review.stream.Cue} and {@link org.tautlog.review.stream.CueReading}.
+ * org.tautlog.review.stream.Cue}, {@link org.tautlog.review.stream.CueReading} and {@link
+ * org.tautlog.review.stream.Resolution}.
  *
  * <p>May import: judge, signature, spc, joint, trace. Refuses to: name a cause ({@code
  * review.cause} does), or show a list of signals without the number that chance gives.

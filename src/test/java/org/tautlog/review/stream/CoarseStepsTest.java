@@ -42,7 +42,8 @@ class CoarseStepsTest {
         assertEquals(1, changes.size(), changes.toString());
         assertEquals(0.4, changes.get(0).point().size().value(), 0.05);
         var own = OwnShifts.in(charts).shifts().stream().filter(OwnShift::holds).toList();
-        assertEquals(List.of("4"), own.stream().map(one -> one.stream().spindle()).toList());
+        assertEquals(
+                List.of("4"), own.stream().map(one -> one.stream().spindle()).toList());
     }
 
     @Test
@@ -69,8 +70,7 @@ class CoarseStepsTest {
             for (int i = 0; i < ENGINES; i++) {
                 double moved = spindle == 4 && i >= ENGINES / 2 ? stepOfLast : 0;
                 double stop = Math.rint(10 * (360 + i)) / 10;
-                double least =
-                        stop - Math.rint(10 * (2.65 + 0.03 * spindle + moved + 0.03 * noise[i])) / 10;
+                double least = stop - Math.rint(10 * (2.65 + 0.03 * spindle + moved + 0.03 * noise[i])) / 10;
                 var time = START.plusMinutes(i).plusSeconds(spindle);
                 var identity = new TraceIdentity("FW-" + i, "S50", "" + spindle, "1", 1, time, "A17");
                 levels.add(new Levels(identity, false, Map.of(ChartedFeature.SPRING_BACK, stop - least)));
