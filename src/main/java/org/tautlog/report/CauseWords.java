@@ -57,7 +57,7 @@ public final class CauseWords {
      */
     public static String verdict(Diagnosis one) {
         if (one.against() == Against.EARLIER_SHIFT) {
-            return "differs for certain; cannot tell why: " + one.whyNot();
+            return "cannot tell why: " + one.whyNot();
         }
         if (one.ranked().isEmpty()) {
             return "cause not ranked: " + one.whyNot();
@@ -96,11 +96,8 @@ public final class CauseWords {
      */
     public static String check(Diagnosis one) {
         if (one.against() == Against.EARLIER_SHIFT) {
-            return one.pattern() == Pattern.ONE_SPINDLE
-                    ? "Put a reference torque transducer in line with this spindle (ISO 5393), and compare its programme,"
-                            + " socket and coupling with those of the shift before."
-                    : "Compare programme, bolt lot, lubricant and layers with those of the shift before; put a reference"
-                            + " torque transducer in line with one of the station's spindles (ISO 5393).";
+            return "Put a reference torque transducer in line with this spindle (ISO 5393), and compare its programme,"
+                    + " socket and coupling with those of the shift before.";
         }
         if (!one.ranked().isEmpty() && one.ranked().get(0).likelihood() <= one.chance()) {
             return "Nothing on the floor yet; look again when more of it is tightened.";

@@ -74,7 +74,7 @@ public final class Diagnoses {
      * @param before the earlier shift
      * @param now the later one
      * @param specification the specification that judged
-     * @return stations and spindles that are off for certain; empty where the specification states no bolt and layers
+     * @return spindles that are off apart from their station's others, no cause named; empty where the specification states no bolt and layers
      */
     public static List<Diagnosis> since(PastShift before, PastShift now, JointSpecification specification) {
         var past = Readings.of(before.cues());

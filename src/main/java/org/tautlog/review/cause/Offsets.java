@@ -20,8 +20,8 @@ import org.tautlog.review.stream.Stream;
 import org.tautlog.spc.Sample;
 
 /**
- * Levels that are off all shift long, so that no step shows them: of a spindle against its station's others, of spindle and
- * station against an earlier shift, of all spindles against what the model foretells for the stated joint.
+ * Levels that are off all shift long, so that no step shows them: of a spindle against its station's others, of a
+ * spindle against an earlier shift, of all spindles against what the model foretells for the stated joint.
  *
  * <p>What is off so is looked at only where good sides differ so far in fewer than one of {@value #ONE_IN} cases, shared
  * among all that were looked at (Bonferroni).
@@ -96,7 +96,7 @@ final class Offsets {
                 moved(only(engines, foretold.keySet()), Readings.less(Readings.medians(levels), foretold))));
     }
 
-    /** Stations and spindles against an earlier shift. */
+    /** Spindles against an earlier shift, each apart from its station's others: good lots alone move a whole station. */
     static List<Offset> since(Readings before, Readings now) {
         var changes = new HashMap<Place, Map<Cue, Double>>();
         now.levels().forEach((place, level) -> {
@@ -108,13 +108,6 @@ final class Offsets {
         var found = new ArrayList<Offset>();
         var stations = stations(changes);
         stations.forEach((station, streams) -> {
-            found.add(new Offset(
-                    streams.size() == 1 ? Pattern.ONLY_SPINDLE : Pattern.ALL_SPINDLES,
-                    Against.EARLIER_SHIFT,
-                    "station " + station,
-                    Ordinary.goodParts().recordedIn(now.steps()),
-                    engines(before, station),
-                    moved(engines(now, station), Readings.medians(streams.values()))));
             streams.forEach((stream, change) -> {
                 if (streams.size() >= LEAST_SPINDLES) {
                     found.add(new Offset(
@@ -197,12 +190,6 @@ final class Offsets {
 
     private static List<Map<Cue, Double>> rows(Readings readings, Predicate<Reading> which) {
         return readings.where(which).stream().map(Reading::cues).toList();
-    }
-
-    private static List<Map<Cue, Double>> engines(Readings readings, String station) {
-        return List.copyOf(
-                readings.together(reading -> reading.stream().station().equals(station))
-                        .values());
     }
 
     private static List<Map<Cue, Double>> only(List<Map<Cue, Double>> rows, Collection<Cue> cues) {
