@@ -97,9 +97,12 @@ class ShiftJsonTest {
                 "tools that are off, then what findings ask for");
         assertEquals(review.tallies().size(), json.path("findings").size());
         items("actions")
+                .filter(action -> !action.path("findings").isEmpty())
                 .forEach(action -> assertTrue(
                         page.contains(action.path("action").asText()),
                         action.path("action").asText()));
+        CauseWords.ofTools(review)
+                .forEach(one -> assertTrue(page.contains(CauseWords.check(one)), CauseWords.check(one)));
         items("findings")
                 .forEach(finding -> assertTrue(page.contains(
                         "<td class=\"num\">" + finding.path("tightenings").asInt() + "</td>")));
