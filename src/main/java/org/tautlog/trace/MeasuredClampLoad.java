@@ -1,7 +1,6 @@
 package org.tautlog.trace;
 
 import java.util.List;
-import java.util.Objects;
 
 /**
  * Clamp load of one tightening as something other than its torque measured it: a load cell under the head, a bolt with strain
@@ -29,19 +28,11 @@ public record MeasuredClampLoad(String serial, String bolt, int attempt, List<Po
     }
 
     public MeasuredClampLoad {
-        if (serial.isBlank()) {
-            throw new IllegalArgumentException("serial is blank; a measurement must name its engine or part");
-        }
-        Objects.requireNonNull(bolt, "bolt");
-        if (attempt < 1) {
-            throw new IllegalArgumentException("attempt is " + attempt + "; attempts count from 1");
-        }
         points = List.copyOf(points);
-        for (int i = 1; i < points.size(); i++) {
-            if (!(points.get(i).angleDeg() > points.get(i - 1).angleDeg())) {
-                throw new IllegalArgumentException("angleDeg " + points.get(i).angleDeg() + " follows "
-                        + points.get(i - 1).angleDeg() + "; angles must rise");
-            }
-        }
+        Measurement.check(
+                serial,
+                bolt,
+                attempt,
+                points.stream().mapToDouble(Point::angleDeg).toArray());
     }
 }

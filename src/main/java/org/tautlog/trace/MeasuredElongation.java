@@ -1,7 +1,6 @@
 package org.tautlog.trace;
 
 import java.util.List;
-import java.util.Objects;
 
 /**
  * Elongation of one bolt while it was tightened, from end to end, as ultrasound or a gauge rod measured it.
@@ -28,19 +27,11 @@ public record MeasuredElongation(String serial, String bolt, int attempt, List<P
     }
 
     public MeasuredElongation {
-        if (serial.isBlank()) {
-            throw new IllegalArgumentException("serial is blank; a measurement must name its engine or part");
-        }
-        Objects.requireNonNull(bolt, "bolt");
-        if (attempt < 1) {
-            throw new IllegalArgumentException("attempt is " + attempt + "; attempts count from 1");
-        }
         points = List.copyOf(points);
-        for (int i = 1; i < points.size(); i++) {
-            if (!(points.get(i).angleDeg() > points.get(i - 1).angleDeg())) {
-                throw new IllegalArgumentException("angleDeg " + points.get(i).angleDeg() + " follows "
-                        + points.get(i - 1).angleDeg() + "; angles must rise");
-            }
-        }
+        Measurement.check(
+                serial,
+                bolt,
+                attempt,
+                points.stream().mapToDouble(Point::angleDeg).toArray());
     }
 }
