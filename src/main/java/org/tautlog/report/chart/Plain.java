@@ -1,24 +1,13 @@
 package org.tautlog.report.chart;
 
-import java.util.Locale;
+import org.tautlog.report.paper.Unprintable;
 
 /** Words as they are drawn: what prints nothing or turns the text around stands as its number, as in {@code [U+202E]}. */
 final class Plain {
     private Plain() {}
 
     static String of(String words) {
-        if (words.codePoints().allMatch(Plain::prints)) {
-            return words;
-        }
-        var plain = new StringBuilder();
-        words.codePoints().forEach(point -> {
-            if (prints(point)) {
-                plain.appendCodePoint(point);
-            } else {
-                plain.append(String.format(Locale.ROOT, "[U+%04X]", point));
-            }
-        });
-        return plain.toString();
+        return Unprintable.numbered(words, Plain::prints);
     }
 
     private static boolean prints(int point) {

@@ -1,7 +1,6 @@
 package org.tautlog.report.paper;
 
 import java.util.List;
-import java.util.Locale;
 import org.apache.fontbox.ttf.CmapLookup;
 
 /**
@@ -19,18 +18,7 @@ final class Glyphs {
     }
 
     String printable(String text) {
-        if (text.codePoints().allMatch(this::prints)) {
-            return text;
-        }
-        var plain = new StringBuilder();
-        text.codePoints().forEach(point -> {
-            if (prints(point)) {
-                plain.appendCodePoint(point);
-            } else {
-                plain.append(String.format(Locale.ROOT, "[U+%04X]", point));
-            }
-        });
-        return plain.toString();
+        return Unprintable.numbered(text, this::prints);
     }
 
     private boolean prints(int point) {
