@@ -73,31 +73,20 @@ public final class SignatureReader {
         }
         var stop = Stop.of(curve);
         if (beyondAllSense(curve)) {
-            return Collections.nCopies(
-                    rules.size(),
-                    unread(
-                            curve,
-                            stop,
-                            String.format(
-                                    Locale.ROOT,
-                                    "an angle or a torque lies beyond %.0e: no tool turns or pulls so",
-                                    MOST)));
+            var why = String.format(
+                    Locale.ROOT, "an angle or a torque lies beyond %.0e: no tool turns or pulls so", MOST);
+            return Collections.nCopies(rules.size(), unread(curve, stop, why));
         }
         var turning = Walk.of(curve, stop, method.snugTorqueNm());
         var cells = turning.cells(CELL_DEG);
         if (cells.size() < 3) {
-            return Collections.nCopies(
-                    rules.size(),
-                    unread(
-                            curve,
-                            stop,
-                            String.format(
-                                    Locale.ROOT,
-                                    "the angle moves on at %d of %d samples only, the torque reaches %.2f N·m; too few to"
-                                            + " read",
-                                    turning.size(),
-                                    curve.size(),
-                                    peak(curve, stop))));
+            var why = String.format(
+                    Locale.ROOT,
+                    "the angle moves on at %d of %d samples only, the torque reaches %.2f N·m; too few to read",
+                    turning.size(),
+                    curve.size(),
+                    peak(curve, stop));
+            return Collections.nCopies(rules.size(), unread(curve, stop, why));
         }
         var smooth = cells.line(SMOOTHING_DEG);
         int loaded = firstLoaded(smooth.values(), method.snugTorqueNm() / 2);
