@@ -3,11 +3,13 @@ package org.tautlog.intake;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.tautlog.intake.file.FilesAhead;
 import org.tautlog.intake.file.LogFile;
 import org.tautlog.intake.file.LogFinder;
 import org.tautlog.intake.layout.NearestLayouts;
 import org.tautlog.problem.Problem;
+import org.tautlog.problem.Where;
 
 /**
  * Reads exported logs into traces: files and folders with all below them, plain, gzip or zip, in the three shapes of
@@ -23,6 +25,7 @@ import org.tautlog.problem.Problem;
  *       traces before the cut are used.
  *   <li>A row that cannot be read rejects its trace, with the row's place, for a curve with a hole must not be judged;
  *       the traces before and after it are used.
+ *   <li>A file on which the program itself fails is rejected from there on, and the others are read.
  *   <li>Nothing vanishes: files, lines and traces are each kept, rejected with a located problem, or ignored on purpose.
  *   <li>Whatever no layout states is told from the file and listed as assumed.
  * </ul>
@@ -67,7 +70,7 @@ public final class LogReader {
         return read(List.of(file), options, trace -> {}, watch);
     }
 
-    private static ReadSummary read(List<Path> inputs, ReadOptions options, TraceSink sink, LayoutWatch watch) {
+    static ReadSummary read(List<Path> inputs, ReadOptions options, TraceSink sink, LayoutWatch watch) {
         var bounds = options.bounds();
         var whole = new ReadLedger(bounds.mostProblems());
         var gate = new TraceGate(whole, new KnownTraces(bounds.mostRemembered()), sink);
@@ -92,12 +95,20 @@ public final class LogReader {
                     } else {
                         reader.read(file, nearest);
                     }
+                } catch (SinkFailed | CancellationException e) {
+                    throw e;
+                } catch (RuntimeException failed) {
+                    ledger.breakOff(ReadingFailed.problem(Where.file(file.name()), "file", failed));
                 } finally {
                     ledger.close();
                 }
             });
         }
-        FilesAhead.run(work, options.threads());
+        try {
+            FilesAhead.run(work, options.threads());
+        } catch (SinkFailed e) {
+            throw e.failure();
+        }
         return whole.summary();
     }
 }

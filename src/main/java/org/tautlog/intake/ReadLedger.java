@@ -25,6 +25,7 @@ final class ReadLedger {
     private long problemsMet;
     private long problemsBefore;
     private long tracesBefore;
+    private boolean failed;
 
     final Account files = new Account();
     final Account lines = new Account();
@@ -47,12 +48,23 @@ final class ReadLedger {
         return new ReadLedger(whole, itsTurn);
     }
 
+    /** Says that the reading of one file broke off inside the program; what it left unsettled is rejected. */
+    void breakOff(Problem problem) {
+        problem(problem);
+        failed = true;
+    }
+
     /** Ends the account of one file. */
     void close() {
         turn.then(1, () -> {
             whole.files.add(files);
             whole.lines.add(lines);
             whole.traces.add(traces);
+            if (failed) {
+                whole.files.rejectRest();
+                whole.lines.rejectRest();
+                whole.traces.rejectRest();
+            }
         });
     }
 
@@ -138,6 +150,11 @@ final class ReadLedger {
 
         void ignored(long more) {
             ignored += more;
+        }
+
+        /** The files before are settled, so the rest is this file's. */
+        private void rejectRest() {
+            rejected += in - kept - rejected - ignored;
         }
 
         private void add(Account part) {

@@ -38,7 +38,7 @@ final class TraceGate {
 
     private void settle(TraceDraft draft, FileLayout layout, String sha256) {
         ledger.traces.in(1);
-        var trace = trace(draft, layout, sha256);
+        var trace = orSpoilt(draft, layout, sha256);
         if (trace.isEmpty()) {
             ledger.problem(draft.fault().orElseThrow());
             ledger.traces.rejected(1);
@@ -48,7 +48,21 @@ final class TraceGate {
         draft.remark().ifPresent(ledger::problem);
         ledger.traces.kept(1);
         ledger.lines.kept(draft.rows());
-        sink.accept(trace.get());
+        try {
+            sink.accept(trace.get());
+        } catch (RuntimeException e) {
+            throw new SinkFailed(e);
+        }
+    }
+
+    /** A trace on which the program fails must not keep the others from being read. */
+    private Optional<Trace> orSpoilt(TraceDraft draft, FileLayout layout, String sha256) {
+        try {
+            return trace(draft, layout, sha256);
+        } catch (RuntimeException failed) {
+            draft.spoil(ReadingFailed.problem(draft.firstRow(), "trace", failed));
+            return Optional.empty();
+        }
     }
 
     private Optional<Trace> trace(TraceDraft draft, FileLayout layout, String sha256) {

@@ -59,7 +59,9 @@ public enum ProblemCode {
     /** What a killed or failed run left behind; it never counted. */
     LEFTOVER,
     /** A file that cannot be written. */
-    NOT_WRITABLE;
+    NOT_WRITABLE,
+    /** A file or trace on which the program itself failed; the others are read. */
+    READING_FAILED;
 
     /** {@return the word of this code, in lower case with hyphens, for example {@code not-readable}} */
     public String word() {

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tautlog.trace.Trace;
@@ -29,9 +28,10 @@ class LogsOnThreadsTest {
         assertEquals(alone, read(threads));
     }
 
-    @Test
-    void a_taker_that_fails_ends_the_reading_with_its_own_words() {
-        var options = ReadOptions.withDefaults().withThreads(4);
+    @ParameterizedTest
+    @ValueSource(ints = {1, 4})
+    void a_taker_that_fails_ends_the_reading_with_its_own_words(int threads) {
+        var options = ReadOptions.withDefaults().withThreads(threads);
         TraceSink failing = trace -> {
             throw new IllegalStateException("no room on the disk");
         };
