@@ -2,49 +2,46 @@ package org.tautlog.review;
 
 import org.tautlog.joint.window.Band;
 import org.tautlog.joint.window.Window;
+import org.tautlog.signature.CurveFeature;
 import org.tautlog.signature.Feature;
 import org.tautlog.signature.Signature;
 
 /** The features that a window limits, each with its place in a signature. */
 public enum WindowFeature {
     /** Torque at the end of the snug stage. */
-    SNUG_TORQUE("snug torque", "N·m", 2),
+    SNUG_TORQUE(CurveFeature.SNUG_TORQUE),
     /** Turn past the snug point. */
-    TURN("turn", "deg", 1),
+    TURN(CurveFeature.TURN),
     /** Torque where the tool stopped. */
-    FINAL_TORQUE("final torque", "N·m", 2),
+    FINAL_TORQUE(CurveFeature.FINAL_TORQUE),
     /** Slope of the elastic line. */
-    TORQUE_RATE("torque rate", "N·m/deg", 4),
+    TORQUE_RATE(CurveFeature.TORQUE_RATE),
     /** Torque of the free turning. */
-    PREVAILING_TORQUE("prevailing torque", "N·m", 2),
+    PREVAILING_TORQUE(CurveFeature.PREVAILING_TORQUE),
     /** Yield onset past the snug point; only of bolts that have one. */
-    ONSET_PAST_SNUG("onset past snug", "deg", 1),
+    ONSET_PAST_SNUG(CurveFeature.ONSET_PAST_SNUG),
     /** Yield onset past the elastic origin; only of bolts that have one. */
-    ONSET_PAST_ORIGIN("onset past origin", "deg", 1);
+    ONSET_PAST_ORIGIN(CurveFeature.ONSET_PAST_ORIGIN);
 
-    private final String title;
-    private final String unit;
-    private final int decimals;
+    private final CurveFeature feature;
 
-    WindowFeature(String title, String unit, int decimals) {
-        this.title = title;
-        this.unit = unit;
-        this.decimals = decimals;
+    WindowFeature(CurveFeature feature) {
+        this.feature = feature;
     }
 
     /** {@return its name in plain words} */
     public String title() {
-        return title;
+        return feature.title();
     }
 
     /** {@return its unit} */
     public String unit() {
-        return unit;
+        return feature.unit();
     }
 
     /** {@return how many decimals say something} */
     public int decimals() {
-        return decimals;
+        return feature.decimals();
     }
 
     /**
@@ -66,24 +63,6 @@ public enum WindowFeature {
     }
 
     Feature of(Signature signature) {
-        return switch (this) {
-            case SNUG_TORQUE -> signature.snug().torqueNm();
-            case TURN -> signature.end().turnDeg();
-            case FINAL_TORQUE -> signature.end().torqueNm();
-            case TORQUE_RATE -> signature.elastic().torqueRateNmPerDeg();
-            case PREVAILING_TORQUE -> signature.prevailingTorqueNm();
-            case ONSET_PAST_SNUG ->
-                past(signature.onset().angleDeg(), signature.snug().angleDeg());
-            case ONSET_PAST_ORIGIN ->
-                past(signature.onset().angleDeg(), signature.elastic().originDeg());
-        };
-    }
-
-    private static Feature past(Feature angle, Feature zero) {
-        if (!angle.isFound() || !zero.isFound()) {
-            return angle.isFound() ? zero : angle;
-        }
-        return Feature.of(
-                angle.number() - zero.number(), Math.hypot(angle.standardUncertainty(), zero.standardUncertainty()));
+        return feature.of(signature);
     }
 }

@@ -4,39 +4,38 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.tautlog.joint.window.Band;
 import org.tautlog.joint.window.Window;
+import org.tautlog.signature.CurveFeature;
 import org.tautlog.signature.Feature;
 import org.tautlog.signature.Signature;
 
 /** What is charted for every stream. */
 public enum ChartedFeature {
     /** Torque where the tool stopped. */
-    FINAL_TORQUE("final torque", "N·m", "finalTorqueNm", "final_torque_nm"),
+    FINAL_TORQUE(CurveFeature.FINAL_TORQUE, "finalTorqueNm", "final_torque_nm"),
     /** Slope of the elastic line. */
-    TORQUE_RATE("torque rate", "N·m/deg", "torqueRateNmPerDeg", "torque_rate_nm_per_deg"),
+    TORQUE_RATE(CurveFeature.TORQUE_RATE, "torqueRateNmPerDeg", "torque_rate_nm_per_deg"),
     /** Turn past the snug point. */
-    TURN("turn past snug", "deg", "turnDeg", "turn_deg"),
+    TURN(CurveFeature.TURN, "turnDeg", "turn_deg"),
     /** Torque where the bolt begins to yield. */
-    ONSET_TORQUE("onset torque", "N·m", "onsetTorqueNm", "onset_torque_nm"),
+    ONSET_TORQUE(CurveFeature.ONSET_TORQUE, "onsetTorqueNm", "onset_torque_nm"),
     /** Angle from the elastic origin to where the bolt begins to yield. */
-    ONSET_ANGLE("onset angle from origin", "deg", "onsetFromOriginDeg", "onset_angle_deg", "elastic_origin_deg"),
+    ONSET_ANGLE(CurveFeature.ONSET_PAST_ORIGIN, "onsetFromOriginDeg", "onset_angle_deg", "elastic_origin_deg"),
     /** Estimated clamp load where the tool stopped. */
-    CLAMP_LOAD("estimated clamp load", "kN", "clampLoadKN", "clamp_load_kn"),
+    CLAMP_LOAD(CurveFeature.CLAMP_LOAD, "clampLoadKN", "clamp_load_kn"),
     /** How far the angle runs back after the stop: the drive's twist, which alone tells a worn drive from a soft joint. */
-    SPRING_BACK("spring-back", "deg", "springBackDeg", "spring_back_deg");
+    SPRING_BACK(CurveFeature.SPRING_BACK, "springBackDeg", "spring_back_deg");
 
-    private final String title;
-    private final String unit;
+    private final CurveFeature feature;
     private final String key;
     private final String column;
     private final String lessColumn;
 
-    ChartedFeature(String title, String unit, String key, String column) {
-        this(title, unit, key, column, "");
+    ChartedFeature(CurveFeature feature, String key, String column) {
+        this(feature, key, column, "");
     }
 
-    ChartedFeature(String title, String unit, String key, String column, String lessColumn) {
-        this.title = title;
-        this.unit = unit;
+    ChartedFeature(CurveFeature feature, String key, String column, String lessColumn) {
+        this.feature = feature;
         this.key = key;
         this.column = column;
         this.lessColumn = lessColumn;
@@ -44,12 +43,12 @@ public enum ChartedFeature {
 
     /** {@return the feature in words} */
     public String title() {
-        return title;
+        return feature.title();
     }
 
     /** {@return its unit} */
     public String unit() {
-        return unit;
+        return feature.unit();
     }
 
     /** {@return its name in files, with its unit} */
@@ -64,15 +63,7 @@ public enum ChartedFeature {
      * @return the feature, found or missing
      */
     public Feature of(Signature signature) {
-        return switch (this) {
-            case FINAL_TORQUE -> signature.end().torqueNm();
-            case TORQUE_RATE -> signature.elastic().torqueRateNmPerDeg();
-            case TURN -> signature.end().turnDeg();
-            case ONSET_TORQUE -> signature.onset().torqueNm();
-            case ONSET_ANGLE -> fromOrigin(signature);
-            case CLAMP_LOAD -> signature.clampLoad().loadKN();
-            case SPRING_BACK -> signature.marks().springBackDeg();
-        };
+        return feature.of(signature);
     }
 
     /** {@return the columns of an archive that hold it} */
@@ -100,16 +91,5 @@ public enum ChartedFeature {
             case ONSET_ANGLE -> window.onset().pastOriginDeg();
             case ONSET_TORQUE, CLAMP_LOAD, SPRING_BACK -> Band.open();
         };
-    }
-
-    private static Feature fromOrigin(Signature signature) {
-        var onset = signature.onset().angleDeg();
-        var origin = signature.elastic().originDeg();
-        if (!onset.isFound() || !origin.isFound()) {
-            return onset.isFound() ? origin : onset;
-        }
-        return Feature.of(
-                onset.number() - origin.number(),
-                Math.hypot(onset.standardUncertainty(), origin.standardUncertainty()));
     }
 }

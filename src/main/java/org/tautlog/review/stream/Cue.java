@@ -1,68 +1,54 @@
 package org.tautlog.review.stream;
 
+import org.tautlog.signature.CurveFeature;
 import org.tautlog.signature.Feature;
 import org.tautlog.signature.Signature;
 
 /** What of a curve tells causes apart. The estimated clamp load is none: it is worked out from others of these. */
 public enum Cue {
     /** Torque of the free turning: only the transducer moves it among the causes. */
-    PREVAILING_TORQUE("prevailing torque", "N·m", 2),
+    PREVAILING_TORQUE(CurveFeature.PREVAILING_TORQUE),
     /** Turn from the first sample to the snug point: a scale of the angle shows in it more than anywhere. */
-    RUNDOWN("rundown to snug", "deg", 0),
+    RUNDOWN(CurveFeature.RUNDOWN),
     /** Highest torque of the snug stage. */
-    SNUG_TORQUE("snug torque", "N·m", 2),
+    SNUG_TORQUE(CurveFeature.SNUG_TORQUE),
     /** Slope of the elastic line. */
-    TORQUE_RATE("torque rate", "N·m/deg", 4),
+    TORQUE_RATE(CurveFeature.TORQUE_RATE),
     /** Turn past the snug point. */
-    TURN("turn past snug", "deg", 1),
+    TURN(CurveFeature.TURN),
     /** Torque where the tool stopped. */
-    FINAL_TORQUE("final torque", "N·m", 2),
+    FINAL_TORQUE(CurveFeature.FINAL_TORQUE),
     /** Slope at the stop over that of the elastic line: how near the bolt came to yield. */
-    END_GRADIENT("gradient ratio at the stop", "", 2),
+    END_GRADIENT(CurveFeature.END_GRADIENT),
     /** How far the angle runs back after the stop: true torque over the drive's stiffness. */
-    SPRING_BACK("spring-back", "deg", 2),
+    SPRING_BACK(CurveFeature.SPRING_BACK),
     /** Torque where the bolt begins to yield. */
-    ONSET_TORQUE("onset torque", "N·m", 1),
+    ONSET_TORQUE(CurveFeature.ONSET_TORQUE),
     /** Angle from the elastic origin to where the bolt begins to yield. */
-    ONSET_ANGLE("onset angle from origin", "deg", 0);
+    ONSET_ANGLE(CurveFeature.ONSET_PAST_ORIGIN);
 
-    private final String title;
-    private final String unit;
-    private final int decimals;
+    private final CurveFeature feature;
 
-    Cue(String title, String unit, int decimals) {
-        this.title = title;
-        this.unit = unit;
-        this.decimals = decimals;
+    Cue(CurveFeature feature) {
+        this.feature = feature;
     }
 
     /** {@return the cue in words} */
     public String title() {
-        return title;
+        return feature.title();
     }
 
     /** {@return its unit; empty for a ratio} */
     public String unit() {
-        return unit;
+        return feature.unit();
     }
 
     /** {@return with how many decimals it is told} */
     public int decimals() {
-        return decimals;
+        return feature.decimals();
     }
 
     Feature of(Signature signature) {
-        return switch (this) {
-            case PREVAILING_TORQUE -> signature.prevailingTorqueNm();
-            case RUNDOWN -> signature.marks().rundownDeg();
-            case SNUG_TORQUE -> signature.snug().torqueNm();
-            case TORQUE_RATE -> ChartedFeature.TORQUE_RATE.of(signature);
-            case TURN -> ChartedFeature.TURN.of(signature);
-            case FINAL_TORQUE -> ChartedFeature.FINAL_TORQUE.of(signature);
-            case END_GRADIENT -> signature.onset().finalGradientRatio();
-            case SPRING_BACK -> ChartedFeature.SPRING_BACK.of(signature);
-            case ONSET_TORQUE -> ChartedFeature.ONSET_TORQUE.of(signature);
-            case ONSET_ANGLE -> ChartedFeature.ONSET_ANGLE.of(signature);
-        };
+        return feature.of(signature);
     }
 }
