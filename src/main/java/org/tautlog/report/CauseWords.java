@@ -46,8 +46,7 @@ public final class CauseWords {
 
     /** One that is off all shift long, in a sentence. */
     static String allShift(Diagnosis one) {
-        return ShiftAnswers.capital(one.what()) + " differs from "
-                + one.against().title() + ": " + verdict(one) + '.';
+        return Sentence.capital(one.what()) + " differs from " + one.against().title() + ": " + verdict(one) + '.';
     }
 
     /**
@@ -121,9 +120,9 @@ public final class CauseWords {
                 .toList();
         return Map.of(
                 "what",
-                        ShiftAnswers.capital(one.what()) + ", against "
+                        Sentence.capital(one.what()) + ", against "
                                 + one.against().title(),
-                "verdict", ShiftAnswers.capital(verdict(one)),
+                "verdict", Sentence.capital(verdict(one)),
                 "check", check(one),
                 "rest", one.ranked().isEmpty() ? "" : rest(one),
                 "rows", shown.stream().map(cause -> row(one, cause)).toList());

@@ -125,7 +125,7 @@ public final class ContainmentAnswers {
                     .toList();
             if (!serials.isEmpty()) {
                 int more = serials.size() - MOST_SERIALS;
-                answer.add(ShiftAnswers.capital(reason.words()) + ": "
+                answer.add(Sentence.capital(reason.words()) + ": "
                         + String.join(", ", serials.subList(0, Math.min(MOST_SERIALS, serials.size())))
                         + (more > 0 ? " and " + more + " more" : ""));
             }
@@ -138,12 +138,12 @@ public final class ContainmentAnswers {
     }
 
     static String title(Containment containment) {
-        return ShiftAnswers.capital(containment.place())
+        return Sentence.capital(containment.place())
                 + (containment.cause().isEmpty() ? "" : ", " + containment.cause());
     }
 
     private static List<String> moved(Change change, Containment containment) {
-        var level = ShiftAnswers.capital(change.feature().title());
+        var level = Sentence.capital(change.feature().title());
         return List.of(
                 level + " moved at " + place(change) + ", asked of "
                         + change.point().n() + " of all "

@@ -83,8 +83,8 @@ public final class ContainmentJson {
         var change = one.change().get();
         json.object("change", () -> {
             json.text("feature", change.feature().key());
-            json.rounded("before", SignatureField.rounded(change.point().before(), CHANGE_DECIMALS));
-            json.rounded("after", SignatureField.rounded(change.point().after(), CHANGE_DECIMALS));
+            json.rounded("before", Rounded.of(change.point().before(), CHANGE_DECIMALS));
+            json.rounded("after", Rounded.of(change.point().after(), CHANGE_DECIMALS));
             json.text("serial", change.first().serial());
             json.count("earliest", change.point().earliest());
             json.count("latest", change.point().latest());

@@ -29,7 +29,7 @@ final class ContainmentModel {
             String suspicion, List<Containment> containments, Provenance provenance, Evidence evidence) {
         var engines = ContainmentAnswers.engines(containments);
         var model = new HashMap<String, Object>();
-        model.put("suspicion", ShiftAnswers.capital(suspicion));
+        model.put("suspicion", Sentence.capital(suspicion));
         model.put("engineCount", engines.size());
         model.put("engineWord", engines.size() == 1 ? "engine" : "engines");
         model.put("engines", engines.subList(0, Math.min(MOST_ENGINES, engines.size())));

@@ -234,7 +234,7 @@ public final class DossierAnswers {
 
     static String sentence(KeptDecision kept) {
         var decision = kept.decision();
-        return ShiftAnswers.capital(decision.action().word())
+        return Sentence.capital(decision.action().word())
                 + (decision.bolt().isEmpty() ? ", whole engine" : ", bolt " + decision.bolt())
                 + ", by " + decision.by() + ", " + Times.minutes(kept.time()) + ": \u201C"
                 + decision.reason() + "\u201D.";
@@ -264,7 +264,7 @@ public final class DossierAnswers {
         var where = (cause.scope() == SameCause.Scope.SPINDLE ? "on spindle " : "in bolt lot ") + cause.name();
         var title = (cause.code() == FindingCode.TOO_FEW_SAMPLES
                         ? "Not to be told from the samples"
-                        : ShiftAnswers.capital(cause.code().title()))
+                        : Sentence.capital(cause.code().title()))
                 + ' ' + where + ": ";
         if (cause.others().isEmpty()) {
             return title + "none of " + Figures.count(cause.of(), "other tightening", "other tightenings") + '.';

@@ -175,7 +175,7 @@ final class DossierModel {
     private static Map<String, Object> chart(StreamChart chart, ControlScale scale, String serial, String id) {
         var why = chart.chart().whyMissing().orElse("");
         return Map.of(
-                "title", ShiftAnswers.capital(chart.feature().title()),
+                "title", Sentence.capital(chart.feature().title()),
                 "unit", chart.feature().unit(),
                 "n", chart.values().size(),
                 "signals", chart.signals().size(),

@@ -14,9 +14,9 @@ final class EngineClampLoadJson {
         json.text("serial", load.serial());
         json.count("bolts", load.bolts());
         json.count("withoutEstimate", load.withoutEstimate());
-        json.rounded("lowestKN", SignatureField.rounded(load.lowestKN(), DECIMALS));
+        json.rounded("lowestKN", Rounded.of(load.lowestKN(), DECIMALS));
         json.text("lowestBolt", load.lowestBolt());
-        json.rounded("meanKN", SignatureField.rounded(load.meanKN(), DECIMALS));
-        json.rounded("spreadKN", SignatureField.rounded(load.spreadKN(), DECIMALS));
+        json.rounded("meanKN", Rounded.of(load.meanKN(), DECIMALS));
+        json.rounded("spreadKN", Rounded.of(load.spreadKN(), DECIMALS));
     }
 }

@@ -146,7 +146,7 @@ public final class JudgementJson {
         if (number == null || !Double.isFinite(number)) {
             json.writeNull();
         } else {
-            json.writeNumber(SignatureField.rounded(number, FINDING_DECIMALS));
+            json.writeNumber(Rounded.of(number, FINDING_DECIMALS));
         }
     }
 }

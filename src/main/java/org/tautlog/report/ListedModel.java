@@ -64,13 +64,13 @@ final class ListedModel {
     private static List<Map<String, Object>> findings(Judgement judgement) {
         return judgement.findings().stream()
                 .map(finding -> Map.<String, Object>of(
-                        "title", ShiftAnswers.capital(title(finding)),
+                        "title", Sentence.capital(title(finding)),
                         "severity", finding.severity().word(),
                         "differs",
                                 !finding.severity()
                                         .word()
                                         .equals(judgement.verdict().word()),
-                        "message", ShiftAnswers.sentence(message(finding))))
+                        "message", Sentence.of(message(finding))))
                 .toList();
     }
 

@@ -30,7 +30,7 @@ public final class ShapeWords {
     static String sentence(Listed listed) {
         return listed.shape()
                 .found()
-                .map(found -> ShiftAnswers.capital(words(found.departure(), listed.shapeHasPlace())) + '.')
+                .map(found -> Sentence.capital(words(found.departure(), listed.shapeHasPlace())) + '.')
                 .orElseGet(() -> "Not held against an envelope of peers: "
                         + listed.shape().whyMissing().orElse("") + '.');
     }
@@ -111,7 +111,7 @@ public final class ShapeWords {
 
     private static String chart(Optional<ShapeComparison> shape, String id) {
         return shape.filter(found -> found.departure().leaves())
-                .map(found -> ShapeChart.svg(found, id, ShiftAnswers.capital(words(found.departure()))))
+                .map(found -> ShapeChart.svg(found, id, Sentence.capital(words(found.departure()))))
                 .orElse("");
     }
 

@@ -115,7 +115,7 @@ final class ShiftAnswers {
                 .mapToDouble(change -> Math.abs(change.point().size().value()))
                 .summaryStatistics();
         int decimals = Figures.decimals(feature);
-        return capital(feature.title()) + (first.point().size().value() > 0 ? " rose" : " fell") + " on "
+        return Sentence.capital(feature.title()) + (first.point().size().value() > 0 ? " rose" : " fell") + " on "
                 + changes.stream().map(change -> change.stream().words()).collect(Collectors.joining(", "))
                 + ", " + changes.size() + " of the station's " + first.ofStreams() + " spindles, by "
                 + Figures.of(size.getMin(), decimals) + " to " + Figures.of(size.getMax(), decimals) + ' '
@@ -132,7 +132,7 @@ final class ShiftAnswers {
                 : change.alike() == 1
                         ? ", on no other spindle of the station for certain"
                         : ", as on " + change.alike() + " of the station's " + change.ofStreams() + " spindles";
-        return capital(feature.title()) + " of " + change.stream().words()
+        return Sentence.capital(feature.title()) + " of " + change.stream().words()
                 + (point.size().value() > 0 ? " rose" : " fell") + " from "
                 + Figures.of(point.before(), decimals) + " to " + Figures.of(point.after(), decimals) + ' '
                 + feature.unit() + " at " + clock.words(change.first()) + neighbours + '.';
@@ -141,8 +141,8 @@ final class ShiftAnswers {
     static List<String> where(ShiftReview review) {
         var answer = new ArrayList<String>();
         CauseWords.offsets(review)
-                .forEach(one -> answer.add(
-                        capital(one.what()) + ": differs from " + one.against().title() + '.'));
+                .forEach(one -> answer.add(Sentence.capital(one.what()) + ": differs from "
+                        + one.against().title() + '.'));
         if (review.allConform()) {
             answer.add(
                     answer.isEmpty()
@@ -155,7 +155,7 @@ final class ShiftAnswers {
                     ? "all on " + tally.mostIn().words()
                     : tally.mostInCount() + " on " + tally.mostIn().words() + ", the others on "
                             + Figures.count(tally.streams() - 1, "other spindle", "other spindles");
-            answer.add(capital(tally.code().title()) + ": "
+            answer.add(Sentence.capital(tally.code().title()) + ": "
                     + (tally.tightenings() == 1
                             ? "once, on " + tally.mostIn().words()
                             : tally.tightenings() + " times, " + place)
@@ -194,7 +194,7 @@ final class ShiftAnswers {
             var first = tally.first();
             var last = tally.last();
             if (first != null && last != null) {
-                answer.add(capital(tally.code().title())
+                answer.add(Sentence.capital(tally.code().title())
                         + (first.equals(last)
                                 ? ": at " + clock.words(first)
                                 : ": first at " + clock.words(first) + ", last at " + clock.words(last))
@@ -208,14 +208,5 @@ final class ShiftAnswers {
         return answer.isEmpty()
                 ? List.of(review.allConform() ? "No onset to tell." : "The export gives no times.")
                 : answer;
-    }
-
-    /** A message as a sentence: capital first, full stop last. */
-    static String sentence(String message) {
-        return capital(message) + (message.endsWith(".") ? "" : ".");
-    }
-
-    static String capital(String words) {
-        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

@@ -186,7 +186,7 @@ public final class ShiftJson {
                 .forEach(one -> acts.add(new Act(
                         List.of(),
                         one.what(),
-                        ShiftAnswers.capital(CauseWords.verdict(one)) + ". " + CauseWords.check(one))));
+                        Sentence.capital(CauseWords.verdict(one)) + ". " + CauseWords.check(one))));
         review.actions()
                 .forEach(action -> acts.add(new Act(
                         action.codes().stream().map(FindingCode::word).toList(), action.where(), action.action())));

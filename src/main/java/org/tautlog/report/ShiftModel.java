@@ -84,7 +84,7 @@ final class ShiftModel {
     private static List<Map<String, Object>> actions(ShiftReview review) {
         return review.actions().stream()
                 .map(action -> Map.<String, Object>of(
-                        "title", ShiftAnswers.capital(titles(action.codes())),
+                        "title", Sentence.capital(titles(action.codes())),
                         "where", action.where(),
                         "action", action.action()))
                 .toList();
@@ -126,7 +126,7 @@ final class ShiftModel {
         int most = tallies.stream().mapToInt(FindingTally::tightenings).max().orElse(1);
         return tallies.stream()
                 .map(tally -> Map.<String, Object>of(
-                        "title", ShiftAnswers.capital(tally.code().title()),
+                        "title", Sentence.capital(tally.code().title()),
                         "severity", tally.severity().word(),
                         "count", tally.tightenings(),
                         "leading", tally.leading(),
@@ -187,7 +187,7 @@ final class ShiftModel {
         var why = chart.chart().whyMissing().orElse("");
         return Map.of(
                 "title",
-                ShiftAnswers.capital(chart.feature().title()),
+                Sentence.capital(chart.feature().title()),
                 "unit",
                 chart.feature().unit(),
                 "n",

@@ -1,7 +1,6 @@
 package org.tautlog.report;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Optional;
 import org.tautlog.signature.Feature;
 import org.tautlog.signature.Signature;
@@ -58,19 +57,12 @@ enum SignatureField {
     /** The number as it is written, empty where the curve does not give it. */
     Optional<BigDecimal> written(Signature signature) {
         var feature = feature(signature);
-        return feature.isFound() ? Optional.of(rounded(feature.number(), decimals)) : Optional.empty();
+        return feature.isFound() ? Optional.of(Rounded.of(feature.number(), decimals)) : Optional.empty();
     }
 
     /** Why the curve does not give the number, empty where it does. */
     String whyMissing(Signature signature) {
         return feature(signature).whyMissing();
-    }
-
-    static BigDecimal rounded(double value, int decimals) {
-        var number = BigDecimal.valueOf(value)
-                .setScale(decimals, RoundingMode.HALF_EVEN)
-                .stripTrailingZeros();
-        return number.scale() < 0 ? number.setScale(0) : number;
     }
 
     private Feature feature(Signature signature) {

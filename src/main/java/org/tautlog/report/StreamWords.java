@@ -42,7 +42,7 @@ final class StreamWords {
 
     static String lot(LotEffect effect) {
         int decimals = Figures.decimals(effect.feature());
-        return ShiftAnswers.capital(effect.feature().title()) + " of lot " + effect.lot() + " lies "
+        return Sentence.capital(effect.feature().title()) + " of lot " + effect.lot() + " lies "
                 + Figures.of(Math.abs(effect.difference()), decimals) + ' '
                 + effect.feature().unit()
                 + (effect.difference() > 0 ? " above" : " below") + " that of the other lots ("
@@ -93,7 +93,7 @@ final class StreamWords {
     static String change(ShiftComparison.FeatureChange change) {
         int decimals = Figures.decimals(change.feature());
         var level = change.level();
-        return ShiftAnswers.capital(change.feature().title()) + " of "
+        return Sentence.capital(change.feature().title()) + " of "
                 + change.stream().words() + ": median "
                 + Figures.of(level.before(), decimals) + ", now " + Figures.of(level.after(), decimals) + ' '
                 + change.feature().unit() + ", a shift of " + Figures.of(level.shift(), decimals) + " ("

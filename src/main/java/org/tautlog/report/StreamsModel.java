@@ -51,7 +51,7 @@ final class StreamsModel {
         model.put(
                 "features",
                 Arrays.stream(ChartedFeature.values())
-                        .map(feature -> ShiftAnswers.capital(feature.title()))
+                        .map(feature -> Sentence.capital(feature.title()))
                         .toList());
         model.put(
                 "offsets",
@@ -144,7 +144,7 @@ final class StreamsModel {
     private static List<Map<String, Object>> charts(SpindleCase one, int place) {
         return one.shifts().stream()
                 .map(shift -> Map.<String, Object>of(
-                        "title", ShiftAnswers.capital(shift.feature().title()),
+                        "title", Sentence.capital(shift.feature().title()),
                         "n", shift.differences().size(),
                         "onChart", shift.onChart(),
                         "svg",
@@ -242,7 +242,7 @@ final class StreamsModel {
                         .computeIfAbsent(figures.feature(), unused -> new ArrayList<>())
                         .add(figures));
         return byFeature.entrySet().stream()
-                .map(entry -> ShiftAnswers.capital(entry.getKey().title()) + ": no index on "
+                .map(entry -> Sentence.capital(entry.getKey().title()) + ": no index on "
                         + Figures.count(entry.getValue().size(), "spindle", "spindles") + "; "
                         + entry.getValue().get(0).stream().words() + " has "
                         + entry.getValue().get(0).capability().whyMissing().orElse(""))

@@ -124,7 +124,7 @@ public final class TuningText {
     }
 
     private static String says(ThresholdTuning tuning, Tuned tuned) {
-        var title = ShiftAnswers.capital(tuning.criterion().title()) + ": ";
+        var title = Sentence.capital(tuning.criterion().title()) + ": ";
         if (tuned.tellsNothing()) {
             return title + "the interval covers half of all thresholds tried or more; the traces tell nothing of it.";
         }

@@ -74,9 +74,9 @@ public final class VerdictsCsv implements Closeable {
         return List.of(
                 departure.leaves() ? "leaves" : "within",
                 departure.peers(),
-                place ? SignatureField.rounded(departure.fromDeg(), 1).toPlainString() : "",
-                place ? SignatureField.rounded(departure.toDeg(), 1).toPlainString() : "",
-                place ? SignatureField.rounded(departure.excessNm(), 2).toPlainString() : "");
+                place ? Rounded.of(departure.fromDeg(), 1).toPlainString() : "",
+                place ? Rounded.of(departure.toDeg(), 1).toPlainString() : "",
+                place ? Rounded.of(departure.excessNm(), 2).toPlainString() : "");
     }
 
     private String withoutEnvelope(Judgement judgement) {

@@ -102,7 +102,7 @@ final class WindowModel {
             var present = feature.limits(review.specification().window());
             var proposed = feature.limits(review.proposed().window());
             rows.add(Map.of(
-                    "title", ShiftAnswers.capital(feature.title()),
+                    "title", Sentence.capital(feature.title()),
                     "unit", feature.unit(),
                     "present", words(present, feature),
                     "proposed", present.equals(proposed) ? "not studied" : words(proposed, feature)));
@@ -138,7 +138,7 @@ final class WindowModel {
         var feature = fit.feature();
         return Map.of(
                 "window", window,
-                "title", ShiftAnswers.capital(feature.title()) + (fit.upper() ? ", upper" : ", lower"),
+                "title", Sentence.capital(feature.title()) + (fit.upper() ? ", upper" : ", lower"),
                 "unit", feature.unit(),
                 "limit", Figures.of(fit.limit(), decimals(feature)),
                 "n", fit.n(),
@@ -154,7 +154,7 @@ final class WindowModel {
         for (var quantity : Quantity.values()) {
             var summary = result.summary(quantity);
             rows.add(Map.of(
-                    "title", ShiftAnswers.capital(quantity.title()),
+                    "title", Sentence.capital(quantity.title()),
                     "unit", StudyFigures.unit(quantity),
                     "mean", StudyFigures.of(quantity, summary.mean()),
                     "deviation", deviation(summary),
@@ -178,7 +178,7 @@ final class WindowModel {
         review.study().spreads().entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
                 .forEach(entry -> rows.add(Map.of(
-                        "title", ShiftAnswers.capital(entry.getKey().title()),
+                        "title", Sentence.capital(entry.getKey().title()),
                         "unit", entry.getKey().unit(),
                         "spread", spread(entry.getValue()))));
         return rows;

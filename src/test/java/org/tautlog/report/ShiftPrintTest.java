@@ -115,11 +115,7 @@ class ShiftPrintTest {
                             + ','))
                     .findFirst()
                     .orElseThrow();
-            assertTrue(
-                    row.contains(','
-                            + SignatureField.rounded(end.torqueNm().number(), 3).toPlainString()
-                            + ','),
-                    row);
+            assertTrue(row.contains(',' + Rounded.of(end.torqueNm().number(), 3).toPlainString() + ','), row);
         }
         assertTrue(compared >= 4, compared + " figures compared");
     }
