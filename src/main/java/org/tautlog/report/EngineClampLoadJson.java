@@ -4,13 +4,22 @@ import java.io.IOException;
 import org.tautlog.review.EngineClampLoad;
 
 /** One engine's estimated clamp loads in JSON, under the one key and the one set of names that all reports share. */
-final class EngineClampLoadJson {
-    static final String KEY = "engineClampLoad";
+public final class EngineClampLoadJson {
+    /** The key under which a report has these. */
+    public static final String KEY = "engineClampLoad";
+
     private static final int DECIMALS = 2;
 
     private EngineClampLoadJson() {}
 
-    static void write(JsonFields json, EngineClampLoad load) throws IOException {
+    /**
+     * Writes the fields of one engine.
+     *
+     * @param json the fields that they become part of
+     * @param load its clamp loads
+     * @throws IOException where it cannot be written
+     */
+    public static void write(JsonFields json, EngineClampLoad load) throws IOException {
         json.text("serial", load.serial());
         json.count("bolts", load.bolts());
         json.count("withoutEstimate", load.withoutEstimate());

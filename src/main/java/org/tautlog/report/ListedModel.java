@@ -13,14 +13,21 @@ import org.tautlog.report.chart.TraceChart;
 import org.tautlog.review.Listed;
 
 /** What the page shows of one listed tightening. */
-final class ListedModel {
+public final class ListedModel {
     private static final int SHORT_HASH = 12;
 
     private static final Pattern HYPHEN_AS_MINUS = Pattern.compile("(?<=^|[ (])-(?=\\d)");
 
     private ListedModel() {}
 
-    static Map<String, Object> of(Listed listed, Window window, ShiftClock clock) {
+    /**
+     * {@return the words and drawings of a tightening, by the names that the templates use}
+     *
+     * @param listed the tightening among its peers
+     * @param window the limits that it is held against
+     * @param clock how the report tells times
+     */
+    public static Map<String, Object> of(Listed listed, Window window, ShiftClock clock) {
         var judgement = listed.judgement();
         var identity = judgement.identity();
         var time = identity.time();
@@ -50,14 +57,25 @@ final class ListedModel {
                 : title(judgement.findings().get(0));
     }
 
-    /** Too few samples for a feature are a recording's fault; a feature too close to its limit to tell is none. */
-    static String title(Finding finding) {
+    /**
+     * What was found, in a few words: too few samples for a feature are a recording's fault; a feature too close to its limit
+     * to tell is none.
+     *
+     * @param finding what was found
+     * @return its title
+     */
+    public static String title(Finding finding) {
         return finding.code() == FindingCode.TOO_FEW_SAMPLES && !finding.unit().equals("samples")
                 ? "within the measuring uncertainty of the limit"
                 : finding.code().title();
     }
 
-    static String message(Finding finding) {
+    /**
+     * {@return what a finding says, its numbers with a true minus sign}
+     *
+     * @param finding what was found
+     */
+    public static String message(Finding finding) {
         return HYPHEN_AS_MINUS.matcher(finding.message()).replaceAll("−");
     }
 

@@ -17,21 +17,38 @@ import org.tautlog.report.paper.Imprint;
 import org.tautlog.report.paper.Paper;
 
 /**
- * Fills a template that lies beside this class's resources, for the screen or for paper; whatever a model holds is escaped
- * as HTML, and characters that no page may hold are replaced visibly.
+ * Fills a template of the report, for the screen or for paper; whatever a model holds is escaped as HTML, and characters
+ * that no page may hold are replaced visibly.
  */
-final class Pages {
+public final class Pages {
     private static final Pattern UNFIT =
             Pattern.compile("[^\\t\\n\\r\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
     private static final String REPLACEMENT = "\uFFFD";
 
     private Pages() {}
 
-    static void write(String template, Map<String, Object> model, Writer out) throws IOException {
+    /**
+     * Writes a page for the screen.
+     *
+     * @param template name of the template's file
+     * @param model what it shows, by the names that it uses
+     * @param out where to; left open
+     * @throws IOException where it cannot be written
+     */
+    public static void write(String template, Map<String, Object> model, Writer out) throws IOException {
         out.write(filled(template, model, false));
     }
 
-    static void print(String template, Map<String, Object> model, Provenance provenance, OutputStream out)
+    /**
+     * Prints the same page as a PDF.
+     *
+     * @param template name of the template's file
+     * @param model what it shows, by the names that it uses
+     * @param provenance what made it; on every page
+     * @param out where to; left open
+     * @throws IOException where it cannot be written
+     */
+    public static void print(String template, Map<String, Object> model, Provenance provenance, OutputStream out)
             throws IOException {
         Paper.print(
                 filled(template, model, true),

@@ -4,10 +4,16 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** Numbers as programs get them: so many decimals and no zeros behind them. */
-final class Rounded {
+public final class Rounded {
     private Rounded() {}
 
-    static BigDecimal of(double value, int decimals) {
+    /**
+     * {@return a number to so many decimals, halves to the even digit, without zeros behind; a whole number keeps its own}
+     *
+     * @param value the number; finite
+     * @param decimals most digits after the point
+     */
+    public static BigDecimal of(double value, int decimals) {
         var number = BigDecimal.valueOf(value)
                 .setScale(decimals, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros();

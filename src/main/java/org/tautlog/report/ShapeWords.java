@@ -35,8 +35,14 @@ public final class ShapeWords {
                         + listed.shape().whyMissing().orElse("") + '.');
     }
 
-    /** The same as the part of a sentence; quiet about the place where it has none. */
-    static String words(Departure departure, boolean hasPlace) {
+    /**
+     * Where one curve departs from its peers as the part of a sentence; quiet about the place where it has none.
+     *
+     * @param departure how far it departs, and where
+     * @param hasPlace whether the place means something
+     * @return the words, without capital and full stop
+     */
+    public static String words(Departure departure, boolean hasPlace) {
         if (hasPlace) {
             return words(departure);
         }
@@ -115,7 +121,13 @@ public final class ShapeWords {
                 .orElse("");
     }
 
-    static void addTo(Map<String, Object> model, ShiftReview review) {
+    /**
+     * Puts what the curves of a shift show into the model of its page.
+     *
+     * @param model what the page shows, by the names that its template uses
+     * @param review the shift
+     */
+    public static void addTo(Map<String, Object> model, ShiftReview review) {
         var outliers = review.shapes().outliers();
         var clock = ShiftClock.of(review);
         model.put("shapes", summary(review.shapes()));

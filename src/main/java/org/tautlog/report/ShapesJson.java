@@ -8,11 +8,18 @@ import org.tautlog.review.stream.Stream;
 import org.tautlog.spc.Answer;
 
 /** Where curves depart from their peers, as JSON fields: of one tightening, and of a shift. */
-final class ShapesJson {
+public final class ShapesJson {
     private ShapesJson() {}
 
-    /** One curve: {@code shape} or null, and {@code whyNoShape}, empty where there is one. */
-    static void one(JsonFields json, Answer<ShapeComparison> shape, boolean hasPlace) throws IOException {
+    /**
+     * One curve: {@code shape} or null, and {@code whyNoShape}, empty where there is one.
+     *
+     * @param json the fields of its tightening
+     * @param shape how it compares with its peers
+     * @param hasPlace whether the place of a departure means something
+     * @throws IOException where it cannot be written
+     */
+    public static void one(JsonFields json, Answer<ShapeComparison> shape, boolean hasPlace) throws IOException {
         var found = shape.found();
         if (found.isEmpty()) {
             json.none("shape");
@@ -22,8 +29,14 @@ final class ShapesJson {
         json.text("whyNoShape", shape.whyMissing().orElse(""));
     }
 
-    /** A shift: how many were compared, how far each envelope was learned, which conforming curves left theirs. */
-    static void shift(JsonFields json, ShapeReview shapes) throws IOException {
+    /**
+     * A shift: how many were compared, how far each envelope was learned, which conforming curves left theirs.
+     *
+     * @param json the fields of the shift
+     * @param shapes the curves of the shift
+     * @throws IOException where it cannot be written
+     */
+    public static void shift(JsonFields json, ShapeReview shapes) throws IOException {
         json.object("shapes", () -> {
             json.count("compared", shapes.unsuspected());
             json.count("withoutShape", shapes.withoutShape());

@@ -6,19 +6,27 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Times as they are written: the offset that the plant recorded is kept. */
-final class Times {
+public final class Times {
     private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private Times() {}
 
-    /** For programs: ISO 8601 with seconds and offset. */
-    static String iso(OffsetDateTime time) {
+    /**
+     * {@return a time for programs: ISO 8601 with seconds and offset}
+     *
+     * @param time the time
+     */
+    public static String iso(OffsetDateTime time) {
         return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(time);
     }
 
-    /** For readers: date, hour and minute. */
-    static String minutes(OffsetDateTime time) {
+    /**
+     * {@return a time for readers: date, hour and minute}
+     *
+     * @param time the time
+     */
+    public static String minutes(OffsetDateTime time) {
         return MINUTES.format(time);
     }
 
@@ -27,8 +35,13 @@ final class Times {
         return CLOCK.format(time);
     }
 
-    /** For readers: from when to when, the day once where it is the same. */
-    static String span(@Nullable OffsetDateTime first, @Nullable OffsetDateTime last) {
+    /**
+     * {@return from when to when, for readers: the day once where it is the same}
+     *
+     * @param first the earlier time; null where it is not known
+     * @param last the later time; null where it is not known
+     */
+    public static String span(@Nullable OffsetDateTime first, @Nullable OffsetDateTime last) {
         if (first == null || last == null) {
             return "times not exported";
         }

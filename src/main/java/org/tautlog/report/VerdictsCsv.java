@@ -93,8 +93,12 @@ public final class VerdictsCsv implements Closeable {
         return why.startsWith(Envelope.LEARNING) ? "learning" : "not-compared";
     }
 
-    /** The cells of one row, as {@link #header} names them. */
-    static List<Object> cells(Judgement judgement) {
+    /**
+     * {@return the cells of one row, as {@link #header} names them}
+     *
+     * @param judgement the verdict on one tightening
+     */
+    public static List<Object> cells(Judgement judgement) {
         var identity = judgement.identity();
         var time = identity.time();
         var cells = new ArrayList<Object>();
@@ -134,7 +138,8 @@ public final class VerdictsCsv implements Closeable {
         }
     }
 
-    static List<String> header() {
+    /** {@return the names of the columns that every table of verdicts begins with} */
+    public static List<String> header() {
         return Stream.of(
                         Stream.of("verdict", "serial", "bolt", "station", "spindle", "attempt", "time", "boltLot"),
                         Stream.of("findings", "messages"),
@@ -145,8 +150,12 @@ public final class VerdictsCsv implements Closeable {
                 .toList();
     }
 
-    /** A text as a cell that no spreadsheet takes for a formula. */
-    static String text(String cell) {
+    /**
+     * {@return a text as a cell that no spreadsheet takes for a formula}
+     *
+     * @param cell the text
+     */
+    public static String text(String cell) {
         var plain = cell.replace("N·m", "Nm");
         return !plain.isEmpty() && FORMULA_STARTS.indexOf(plain.charAt(0)) >= 0 ? '\'' + plain : plain;
     }

@@ -3,10 +3,15 @@ package org.tautlog.report;
 import java.util.Locale;
 
 /** The word of a constant in files: lower case with hyphens. */
-final class Word {
+public final class Word {
     private Word() {}
 
-    static String of(Enum<?> constant) {
+    /**
+     * {@return the word of a constant: {@code too-few-samples} of {@code TOO_FEW_SAMPLES}}
+     *
+     * @param constant the constant
+     */
+    public static String of(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }
