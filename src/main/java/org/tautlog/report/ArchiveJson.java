@@ -11,6 +11,8 @@ import org.tautlog.archive.SourceFile;
 import org.tautlog.archive.Tidied;
 import org.tautlog.archive.Verification;
 import org.tautlog.problem.Problem;
+import org.tautlog.report.words.Times;
+import org.tautlog.report.words.Word;
 
 /** What happened to an archive, as one JSON object a line. Keys never change their meaning. */
 public final class ArchiveJson {

@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.tautlog.report.words.Figures;
+import org.tautlog.report.words.Sentence;
 import org.tautlog.review.ShiftReview;
 import org.tautlog.review.cause.Against;
 import org.tautlog.review.cause.Cause;

@@ -2,6 +2,9 @@ package org.tautlog.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.tautlog.report.words.Figures;
+import org.tautlog.report.words.Sentence;
+import org.tautlog.report.words.Times;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
 import org.tautlog.review.evidence.LotReach;

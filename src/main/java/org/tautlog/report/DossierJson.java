@@ -2,6 +2,9 @@ package org.tautlog.report;
 
 import java.io.IOException;
 import org.tautlog.archive.KeptDecision;
+import org.tautlog.report.words.JsonFields;
+import org.tautlog.report.words.Times;
+import org.tautlog.report.words.Word;
 import org.tautlog.review.Listed;
 import org.tautlog.review.evidence.BoltPosition;
 import org.tautlog.review.evidence.EngineDossier;

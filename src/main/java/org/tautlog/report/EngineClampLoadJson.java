@@ -1,6 +1,8 @@
 package org.tautlog.report;
 
 import java.io.IOException;
+import org.tautlog.report.words.JsonFields;
+import org.tautlog.report.words.Rounded;
 import org.tautlog.review.EngineClampLoad;
 
 /** One engine's estimated clamp loads in JSON, under the one key and the one set of names that all reports share. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.tautlog.joint.window.BoltPlace;
+import org.tautlog.report.words.Figures;
 
 /**
  * The head from above, to scale: where each stated bolt position lies in a drawing that is wide enough for a label of

@@ -8,6 +8,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
+import org.tautlog.report.words.Times;
 
 /**
  * One judgement as a result of the open joining model, for systems that take such results.

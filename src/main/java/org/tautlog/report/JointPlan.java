@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.tautlog.joint.window.BoltPlace;
+import org.tautlog.report.words.Figures;
 import org.tautlog.review.evidence.BoltPosition;
 import org.tautlog.review.evidence.EngineDossier;
 import org.tautlog.review.evidence.PositionStanding;

@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
+import org.tautlog.report.words.Rounded;
+import org.tautlog.report.words.Times;
 import org.tautlog.signature.Signature;
 import org.tautlog.trace.Source;
 

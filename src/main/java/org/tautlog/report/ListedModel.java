@@ -10,6 +10,10 @@ import org.tautlog.joint.window.Window;
 import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
 import org.tautlog.report.chart.TraceChart;
+import org.tautlog.report.words.Figures;
+import org.tautlog.report.words.Sentence;
+import org.tautlog.report.words.ShiftClock;
+import org.tautlog.report.words.Times;
 import org.tautlog.review.Listed;
 
 /** What the page shows of one listed tightening. */

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Optional;
+import org.tautlog.report.words.Word;
 
 /** The JSON that the program writes, each kind described by a JSON Schema (draft 2020-12). */
 public enum Schema {

@@ -1,6 +1,8 @@
 package org.tautlog.report;
 
 import java.io.IOException;
+import org.tautlog.report.words.JsonFields;
+import org.tautlog.report.words.Word;
 import org.tautlog.review.shape.Departure;
 import org.tautlog.review.shape.ShapeComparison;
 import org.tautlog.review.shape.ShapeReview;

@@ -2,6 +2,7 @@ package org.tautlog.report;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import org.tautlog.report.words.Rounded;
 import org.tautlog.signature.Feature;
 import org.tautlog.signature.Signature;
 

@@ -2,6 +2,9 @@ package org.tautlog.report;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.tautlog.report.words.Figures;
+import org.tautlog.report.words.Sentence;
+import org.tautlog.report.words.ShiftClock;
 import org.tautlog.review.shape.ShapeReview;
 import org.tautlog.review.stream.FalseAlarms;
 import org.tautlog.review.stream.LotEffect;

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.report.words.JsonFields;
+import org.tautlog.report.words.Word;
 import org.tautlog.review.ShiftReview;
 import org.tautlog.review.shape.ShapeReview;
 import org.tautlog.review.stream.Change;

@@ -1,6 +1,7 @@
 package org.tautlog.report;
 
 import org.tautlog.joint.study.Quantity;
+import org.tautlog.report.words.Figures;
 
 /** The quantities of a study as readers see them: loads in kN, shares in percent, as many digits as say something. */
 final class StudyFigures {

@@ -3,6 +3,8 @@ package org.tautlog.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.tautlog.report.words.Figures;
+import org.tautlog.report.words.Sentence;
 import org.tautlog.review.tuning.OnsetCriterion;
 import org.tautlog.review.tuning.Standing;
 import org.tautlog.review.tuning.ThresholdTuning;

@@ -12,6 +12,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
+import org.tautlog.report.words.Rounded;
+import org.tautlog.report.words.Times;
 import org.tautlog.review.shape.ComparedShape;
 import org.tautlog.review.shape.Departure;
 import org.tautlog.review.shape.Envelope;

@@ -10,6 +10,7 @@ import org.tautlog.joint.study.StudyResult;
 import org.tautlog.joint.study.Summary;
 import org.tautlog.joint.tightening.PlasticStretch;
 import org.tautlog.joint.window.GivenNumbers;
+import org.tautlog.report.words.Figures;
 import org.tautlog.review.WindowReview;
 
 /** The answers of a window study in sentences, the same on page and terminal. They promise no more than the draws show. */

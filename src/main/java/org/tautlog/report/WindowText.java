@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.tautlog.joint.study.Quantity;
 import org.tautlog.joint.window.Band;
+import org.tautlog.report.words.Figures;
 import org.tautlog.review.LimitFit;
 import org.tautlog.review.WindowFeature;
 import org.tautlog.review.WindowReview;

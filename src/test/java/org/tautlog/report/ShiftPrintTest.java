@@ -19,6 +19,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.tautlog.judge.Verdict;
 import org.tautlog.report.paper.PdfUa;
+import org.tautlog.report.words.Rounded;
 import org.tautlog.review.ImportRecord;
 import org.tautlog.review.MadeShift;
 import org.tautlog.review.ShiftReview;

@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.words;
 
 /** Words as sentences: a capital first, a full stop last. */
 public final class Sentence {

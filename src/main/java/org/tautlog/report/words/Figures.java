@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.words;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;

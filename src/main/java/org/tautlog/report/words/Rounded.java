@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.words;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

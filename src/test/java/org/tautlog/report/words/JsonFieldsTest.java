@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

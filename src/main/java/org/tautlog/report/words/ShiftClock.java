@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.words;
 
 import java.time.Duration;
 import java.time.OffsetDateTime;
