@@ -62,7 +62,7 @@ class HouseTest {
             entry("org.tomlj..", Set.of("intake")),
             entry("com.fasterxml.jackson..", Set.of("report", "intake", "archive", "cli")),
             entry("org.duckdb..", Set.of("archive")),
-            entry("freemarker..", Set.of("report")),
+            entry("freemarker..", Set.of("report.page")),
             entry("org.jfree..", Set.of("report")),
             entry("java.awt..", Set.of("report")),
             entry("org.apache.batik..", Set.of("report")),

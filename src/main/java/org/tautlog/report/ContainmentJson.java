@@ -6,6 +6,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Judgement;
+import org.tautlog.report.page.Provenance;
+import org.tautlog.report.page.SafetyNote;
 import org.tautlog.report.words.JsonFields;
 import org.tautlog.report.words.Rounded;
 import org.tautlog.report.words.Times;

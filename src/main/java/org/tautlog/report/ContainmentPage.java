@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.Writer;
 import java.util.List;
+import org.tautlog.report.page.Evidence;
+import org.tautlog.report.page.Pages;
+import org.tautlog.report.page.Provenance;
 import org.tautlog.review.evidence.Containment;
 
 /** A containment as one HTML page that needs nothing beside it, or as PDF. All text from logs is escaped. */

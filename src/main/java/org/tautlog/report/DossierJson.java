@@ -2,6 +2,8 @@ package org.tautlog.report;
 
 import java.io.IOException;
 import org.tautlog.archive.KeptDecision;
+import org.tautlog.report.page.Provenance;
+import org.tautlog.report.page.SafetyNote;
 import org.tautlog.report.words.JsonFields;
 import org.tautlog.report.words.Times;
 import org.tautlog.report.words.Word;

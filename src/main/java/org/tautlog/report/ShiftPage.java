@@ -3,6 +3,9 @@ package org.tautlog.report;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.Writer;
+import org.tautlog.report.page.Evidence;
+import org.tautlog.report.page.Pages;
+import org.tautlog.report.page.Provenance;
 import org.tautlog.review.ShiftReview;
 
 /**

@@ -2,6 +2,7 @@ package org.tautlog.report;
 
 import java.io.IOException;
 import org.tautlog.joint.window.ReadingRule;
+import org.tautlog.report.page.SafetyNote;
 import org.tautlog.report.words.JsonFields;
 import org.tautlog.report.words.Word;
 import org.tautlog.review.tuning.Standing;

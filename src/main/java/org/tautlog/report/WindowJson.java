@@ -14,6 +14,7 @@ import org.tautlog.joint.warmup.StretchClaim;
 import org.tautlog.joint.window.Band;
 import org.tautlog.joint.window.GivenNumbers;
 import org.tautlog.joint.window.SideEffects;
+import org.tautlog.report.page.SafetyNote;
 import org.tautlog.report.words.Word;
 import org.tautlog.review.LimitFit;
 import org.tautlog.review.WindowFeature;

@@ -15,6 +15,8 @@ import org.tautlog.report.chart.BandChart;
 import org.tautlog.report.chart.BeforeAfterChart;
 import org.tautlog.report.chart.SensitivityChart;
 import org.tautlog.report.chart.WarmUpChart;
+import org.tautlog.report.page.Provenance;
+import org.tautlog.report.page.SafetyNote;
 import org.tautlog.report.words.Figures;
 import org.tautlog.report.words.Sentence;
 import org.tautlog.report.words.Times;

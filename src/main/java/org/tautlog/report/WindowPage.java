@@ -2,6 +2,8 @@ package org.tautlog.report;
 
 import java.io.IOException;
 import java.io.Writer;
+import org.tautlog.report.page.Pages;
+import org.tautlog.report.page.Provenance;
 import org.tautlog.review.WindowReview;
 
 /** A window study as one HTML page that needs nothing beside it: no network, no script, style and charts inside. */

@@ -14,7 +14,7 @@
  * {@link org.tautlog.report.ArchiveJson} (what happened to an archive),
  * {@link org.tautlog.report.WindowPage}, {@link org.tautlog.report.WindowText}, {@link org.tautlog.report.WindowJson} and
  * {@link org.tautlog.report.WindowAnswers} (a window study),
- * {@link org.tautlog.report.Provenance}, {@link org.tautlog.report.Evidence}, {@link org.tautlog.report.SafetyNote},
+ * {@link org.tautlog.report.page.Provenance}, {@link org.tautlog.report.page.Evidence}, {@link org.tautlog.report.page.SafetyNote},
  * {@link org.tautlog.report.Schema} (how the JSON is made).
  *
  * <p>May import: review and below. Refuses to: compute: every number it shows is a field of what it was given.

@@ -15,7 +15,7 @@ import org.tautlog.judge.Judge;
 import org.tautlog.line.FenwaterEngine;
 import org.tautlog.line.SimulatedLine;
 import org.tautlog.report.DossierJson;
-import org.tautlog.report.Provenance;
+import org.tautlog.report.page.Provenance;
 import org.tautlog.review.evidence.DossierReader;
 import org.tautlog.trace.Source;
 import org.tautlog.trace.Trace;

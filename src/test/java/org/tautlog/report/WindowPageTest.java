@@ -18,6 +18,8 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.tautlog.joint.study.Quantity;
 import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.report.page.Provenance;
+import org.tautlog.report.page.SafetyNote;
 import org.tautlog.report.words.Figures;
 import org.tautlog.review.MadeWindow;
 import org.tautlog.review.WindowReview;

@@ -7,7 +7,7 @@ import java.time.ZoneId;
 import org.tautlog.archive.Archive;
 import org.tautlog.archive.Stamp;
 import org.tautlog.cli.terminal.Program;
-import org.tautlog.report.Provenance;
+import org.tautlog.report.page.Provenance;
 import picocli.CommandLine.Option;
 
 /** The archive that a command works on, and what the command signs its writing with: program and time. */

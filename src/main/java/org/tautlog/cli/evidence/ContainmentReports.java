@@ -9,8 +9,8 @@ import org.tautlog.cli.terminal.WrittenReport;
 import org.tautlog.report.ContainmentCsv;
 import org.tautlog.report.ContainmentJson;
 import org.tautlog.report.ContainmentPage;
-import org.tautlog.report.Evidence;
-import org.tautlog.report.Provenance;
+import org.tautlog.report.page.Evidence;
+import org.tautlog.report.page.Provenance;
 
 /** The files of a containment: the list first, as page and PDF name its hash. */
 final class ContainmentReports {

@@ -9,8 +9,8 @@ import org.tautlog.cli.terminal.WrittenReport;
 import org.tautlog.report.DossierCsv;
 import org.tautlog.report.DossierJson;
 import org.tautlog.report.DossierPage;
-import org.tautlog.report.Evidence;
-import org.tautlog.report.Provenance;
+import org.tautlog.report.page.Evidence;
+import org.tautlog.report.page.Provenance;
 import org.tautlog.review.evidence.EngineDossier;
 
 /** The files of a dossier: the table first, as page and PDF name its hash. */

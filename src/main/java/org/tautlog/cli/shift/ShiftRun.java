@@ -15,7 +15,7 @@ import org.tautlog.cli.terminal.Program;
 import org.tautlog.cli.terminal.ReportOptions;
 import org.tautlog.cli.terminal.WrittenReport;
 import org.tautlog.intake.ReadOptions;
-import org.tautlog.report.Provenance;
+import org.tautlog.report.page.Provenance;
 import org.tautlog.review.ShiftReview;
 import org.tautlog.review.ShiftReviewer;
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import org.tautlog.cli.logs.Judging;
-import org.tautlog.report.SafetyNote;
+import org.tautlog.report.page.SafetyNote;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Column;
 import picocli.CommandLine.Help.TextTable;

@@ -20,7 +20,7 @@ import org.tautlog.cli.CommandLineRun;
 import org.tautlog.cli.MadeLogs;
 import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.judge.Verdict;
-import org.tautlog.report.SafetyNote;
+import org.tautlog.report.page.SafetyNote;
 import org.tautlog.review.MadeShift;
 import picocli.CommandLine.Help.Ansi;
 

@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.page;
 
 import java.time.OffsetDateTime;
 import java.util.Objects;

@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.page;
 
 /** What every report and every judging command states, in the same words. */
 public final class SafetyNote {
