@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.tautlog.judge.Judgement;
+import org.tautlog.report.judged.VerdictsCsv;
 import org.tautlog.report.words.Times;
 import org.tautlog.review.evidence.SpecificationComparison;
 

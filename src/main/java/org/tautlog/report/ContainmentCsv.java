@@ -7,6 +7,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.BriefJudgement;
+import org.tautlog.report.judged.VerdictsCsv;
 import org.tautlog.report.words.Times;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Judgement;
+import org.tautlog.report.judged.JudgementJson;
 import org.tautlog.report.page.Provenance;
 import org.tautlog.report.page.SafetyNote;
 import org.tautlog.report.words.JsonFields;

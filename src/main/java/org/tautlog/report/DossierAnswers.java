@@ -12,6 +12,8 @@ import org.tautlog.archive.ledger.DecisionAction;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.problem.Problem;
+import org.tautlog.report.judged.ListedModel;
+import org.tautlog.report.judged.ShapeWords;
 import org.tautlog.report.words.Figures;
 import org.tautlog.report.words.Sentence;
 import org.tautlog.report.words.Times;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
+import org.tautlog.report.judged.VerdictsCsv;
 import org.tautlog.review.evidence.BoltPosition;
 import org.tautlog.review.evidence.EngineDossier;
 

@@ -2,6 +2,9 @@ package org.tautlog.report;
 
 import java.io.IOException;
 import org.tautlog.archive.KeptDecision;
+import org.tautlog.report.judged.EngineClampLoadJson;
+import org.tautlog.report.judged.JudgementJson;
+import org.tautlog.report.judged.ShapesJson;
 import org.tautlog.report.page.Provenance;
 import org.tautlog.report.page.SafetyNote;
 import org.tautlog.report.words.JsonFields;

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.report.chart.ControlChart;
 import org.tautlog.report.chart.ControlScale;
+import org.tautlog.report.judged.ListedModel;
 import org.tautlog.report.page.Evidence;
 import org.tautlog.report.page.Provenance;
 import org.tautlog.report.page.SafetyNote;

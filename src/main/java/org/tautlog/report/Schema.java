@@ -9,7 +9,7 @@ import org.tautlog.report.words.Word;
 
 /** The JSON that the program writes, each kind described by a JSON Schema (draft 2020-12). */
 public enum Schema {
-    /** What {@link JudgementJson} writes: one tightening. */
+    /** What {@link org.tautlog.report.judged.JudgementJson} writes: one tightening. */
     JUDGEMENT,
     /** What {@link ShiftJson} writes. */
     SHIFT,

@@ -11,6 +11,8 @@ import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Finding;
 import org.tautlog.judge.Verdict;
 import org.tautlog.problem.Problem;
+import org.tautlog.report.judged.EngineClampLoadJson;
+import org.tautlog.report.judged.ShapesJson;
 import org.tautlog.report.page.SafetyNote;
 import org.tautlog.report.words.JsonFields;
 import org.tautlog.report.words.Sentence;

@@ -12,6 +12,7 @@ import org.tautlog.judge.Verdict;
 import org.tautlog.problem.Problem;
 import org.tautlog.report.chart.ControlChart;
 import org.tautlog.report.chart.ControlScale;
+import org.tautlog.report.judged.ListedModel;
 import org.tautlog.report.page.Evidence;
 import org.tautlog.report.page.Provenance;
 import org.tautlog.report.page.SafetyNote;

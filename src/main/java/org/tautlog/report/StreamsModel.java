@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.TreeMap;
 import org.tautlog.report.chart.ClampLoadChart;
 import org.tautlog.report.chart.DifferenceChart;
+import org.tautlog.report.judged.ShapeWords;
 import org.tautlog.report.words.Figures;
 import org.tautlog.report.words.Sentence;
 import org.tautlog.report.words.ShiftClock;

@@ -2,9 +2,9 @@
  * What the review found, as HTML, PDF, CSV and JSON; charts as SVG in {@code report.chart}, print in {@code
  * report.paper}.
  *
- * <p>Public types in reading order: {@link org.tautlog.report.JudgementJson} (one line a tightening),
- * {@link org.tautlog.report.JoiningResultJson} (the same for the open joining model),
- * {@link org.tautlog.report.VerdictsCsv} (one row a tightening), {@link org.tautlog.report.VerdictsReader} (reads it back),
+ * <p>Public types in reading order: {@link org.tautlog.report.judged.JudgementJson} (one line a tightening),
+ * {@link org.tautlog.report.judged.JoiningResultJson} (the same for the open joining model),
+ * {@link org.tautlog.report.judged.VerdictsCsv} (one row a tightening), {@link org.tautlog.report.judged.VerdictsReader} (reads it back),
  * {@link org.tautlog.report.ShiftPage} (a shift on one page), {@link org.tautlog.report.ShiftJson} (its figures),
  * {@link org.tautlog.report.DossierPage}, {@link org.tautlog.report.DossierAnswers}, {@link org.tautlog.report.DossierCsv} and
  * {@link org.tautlog.report.DossierJson} (all that is known of an engine),

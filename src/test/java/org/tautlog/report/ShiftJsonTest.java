@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.tautlog.report.judged.ShapeWords;
 import org.tautlog.report.page.Evidence;
 import org.tautlog.report.page.Provenance;
 import org.tautlog.review.MadeShift;

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
+import org.tautlog.report.judged.JudgementJson;
 import org.tautlog.report.page.Evidence;
 import org.tautlog.report.page.Provenance;
 import org.tautlog.report.page.SafetyNote;

@@ -9,7 +9,7 @@ import org.tautlog.cli.terminal.Counted;
 import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.intake.LayoutProposal;
 import org.tautlog.problem.Problem;
-import org.tautlog.report.TraceBlocks;
+import org.tautlog.report.judged.TraceBlocks;
 import org.tautlog.trace.Trace;
 import picocli.CommandLine.Model.CommandSpec;
 

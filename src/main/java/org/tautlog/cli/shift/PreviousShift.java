@@ -12,7 +12,7 @@ import org.tautlog.cli.logs.ReadingAccount;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.intake.ReadOptions;
 import org.tautlog.joint.window.JointSpecification;
-import org.tautlog.report.VerdictsReader;
+import org.tautlog.report.judged.VerdictsReader;
 import org.tautlog.review.ShiftReviewer;
 import org.tautlog.review.stream.PastShift;
 

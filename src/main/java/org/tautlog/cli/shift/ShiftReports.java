@@ -15,7 +15,7 @@ import org.tautlog.cli.terminal.WrittenReport;
 import org.tautlog.judge.Judgement;
 import org.tautlog.report.ShiftJson;
 import org.tautlog.report.ShiftPage;
-import org.tautlog.report.VerdictsCsv;
+import org.tautlog.report.judged.VerdictsCsv;
 import org.tautlog.report.page.Evidence;
 import org.tautlog.report.page.Provenance;
 import org.tautlog.review.ShiftReview;

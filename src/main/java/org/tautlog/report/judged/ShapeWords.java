@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.judged;
 
 import java.util.List;
 import java.util.Map;
