@@ -11,7 +11,7 @@ import org.tautlog.report.words.Word;
 public enum Schema {
     /** What {@link org.tautlog.report.judged.JudgementJson} writes: one tightening. */
     JUDGEMENT,
-    /** What {@link ShiftJson} writes. */
+    /** What {@link org.tautlog.report.shift.ShiftJson} writes. */
     SHIFT,
     /** What {@link DossierJson} writes. */
     ENGINE,

@@ -5,7 +5,7 @@
  * <p>Public types in reading order: {@link org.tautlog.report.judged.JudgementJson} (one line a tightening),
  * {@link org.tautlog.report.judged.JoiningResultJson} (the same for the open joining model),
  * {@link org.tautlog.report.judged.VerdictsCsv} (one row a tightening), {@link org.tautlog.report.judged.VerdictsReader} (reads it back),
- * {@link org.tautlog.report.ShiftPage} (a shift on one page), {@link org.tautlog.report.ShiftJson} (its figures),
+ * {@link org.tautlog.report.shift.ShiftPage} (a shift on one page), {@link org.tautlog.report.shift.ShiftJson} (its figures),
  * {@link org.tautlog.report.DossierPage}, {@link org.tautlog.report.DossierAnswers}, {@link org.tautlog.report.DossierCsv} and
  * {@link org.tautlog.report.DossierJson} (all that is known of an engine),
  * {@link org.tautlog.report.ComparisonCsv} (what another specification would change),

@@ -13,11 +13,11 @@ import org.tautlog.cli.terminal.ReportFile;
 import org.tautlog.cli.terminal.ReportOptions;
 import org.tautlog.cli.terminal.WrittenReport;
 import org.tautlog.judge.Judgement;
-import org.tautlog.report.ShiftJson;
-import org.tautlog.report.ShiftPage;
 import org.tautlog.report.judged.VerdictsCsv;
 import org.tautlog.report.page.Evidence;
 import org.tautlog.report.page.Provenance;
+import org.tautlog.report.shift.ShiftJson;
+import org.tautlog.report.shift.ShiftPage;
 import org.tautlog.review.ShiftReview;
 
 /** The files of a shift's report. Each is written beside its place and moved there whole, so that none is ever half. */

@@ -4,8 +4,8 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.judge.Verdict;
-import org.tautlog.report.CauseWords;
 import org.tautlog.report.judged.ShapeWords;
+import org.tautlog.report.shift.CauseWords;
 import org.tautlog.review.cause.Pattern;
 
 /** A shift in a few lines, for whoever started the program. */

@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.shift;
 
 import java.io.IOException;
 import org.tautlog.report.words.JsonFields;
