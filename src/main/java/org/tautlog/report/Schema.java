@@ -13,11 +13,11 @@ public enum Schema {
     JUDGEMENT,
     /** What {@link org.tautlog.report.shift.ShiftJson} writes. */
     SHIFT,
-    /** What {@link DossierJson} writes. */
+    /** What {@link org.tautlog.report.evidence.DossierJson} writes. */
     ENGINE,
-    /** What {@link ContainmentJson} writes. */
+    /** What {@link org.tautlog.report.evidence.ContainmentJson} writes. */
     CONTAINMENT,
-    /** What {@link ArchiveJson} writes. */
+    /** What {@link org.tautlog.report.evidence.ArchiveJson} writes. */
     ARCHIVE,
     /** What {@link TuningJson} writes. */
     TUNING;

@@ -6,12 +6,12 @@
  * {@link org.tautlog.report.judged.JoiningResultJson} (the same for the open joining model),
  * {@link org.tautlog.report.judged.VerdictsCsv} (one row a tightening), {@link org.tautlog.report.judged.VerdictsReader} (reads it back),
  * {@link org.tautlog.report.shift.ShiftPage} (a shift on one page), {@link org.tautlog.report.shift.ShiftJson} (its figures),
- * {@link org.tautlog.report.DossierPage}, {@link org.tautlog.report.DossierAnswers}, {@link org.tautlog.report.DossierCsv} and
- * {@link org.tautlog.report.DossierJson} (all that is known of an engine),
- * {@link org.tautlog.report.ComparisonCsv} (what another specification would change),
- * {@link org.tautlog.report.ContainmentPage}, {@link org.tautlog.report.ContainmentAnswers},
- * {@link org.tautlog.report.ContainmentCsv} and {@link org.tautlog.report.ContainmentJson} (which engines a cause may have touched),
- * {@link org.tautlog.report.ArchiveJson} (what happened to an archive),
+ * {@link org.tautlog.report.evidence.DossierPage}, {@link org.tautlog.report.evidence.DossierAnswers}, {@link org.tautlog.report.evidence.DossierCsv} and
+ * {@link org.tautlog.report.evidence.DossierJson} (all that is known of an engine),
+ * {@link org.tautlog.report.evidence.ComparisonCsv} (what another specification would change),
+ * {@link org.tautlog.report.evidence.ContainmentPage}, {@link org.tautlog.report.evidence.ContainmentAnswers},
+ * {@link org.tautlog.report.evidence.ContainmentCsv} and {@link org.tautlog.report.evidence.ContainmentJson} (which engines a cause may have touched),
+ * {@link org.tautlog.report.evidence.ArchiveJson} (what happened to an archive),
  * {@link org.tautlog.report.WindowPage}, {@link org.tautlog.report.WindowText}, {@link org.tautlog.report.WindowJson} and
  * {@link org.tautlog.report.WindowAnswers} (a window study),
  * {@link org.tautlog.report.page.Provenance}, {@link org.tautlog.report.page.Evidence}, {@link org.tautlog.report.page.SafetyNote},

@@ -14,7 +14,7 @@ import org.tautlog.intake.specification.SpecificationFile;
 import org.tautlog.judge.Judge;
 import org.tautlog.line.FenwaterEngine;
 import org.tautlog.line.SimulatedLine;
-import org.tautlog.report.DossierJson;
+import org.tautlog.report.evidence.DossierJson;
 import org.tautlog.report.page.Provenance;
 import org.tautlog.review.evidence.DossierReader;
 import org.tautlog.trace.Source;

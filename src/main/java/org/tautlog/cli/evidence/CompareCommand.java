@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.tautlog.cli.terminal.ExitCode;
 import org.tautlog.cli.terminal.Help;
 import org.tautlog.cli.terminal.ReportFile;
-import org.tautlog.report.ComparisonCsv;
+import org.tautlog.report.evidence.ComparisonCsv;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

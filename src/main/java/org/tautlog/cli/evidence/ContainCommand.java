@@ -5,7 +5,7 @@ import java.util.concurrent.Callable;
 import org.tautlog.cli.terminal.ExitCode;
 import org.tautlog.cli.terminal.Help;
 import org.tautlog.cli.terminal.ReportOptions;
-import org.tautlog.report.ContainmentJson;
+import org.tautlog.report.evidence.ContainmentJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

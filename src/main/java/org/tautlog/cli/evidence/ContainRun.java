@@ -9,8 +9,8 @@ import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Judgement;
-import org.tautlog.report.ContainmentAnswers;
-import org.tautlog.report.ContainmentJson;
+import org.tautlog.report.evidence.ContainmentAnswers;
+import org.tautlog.report.evidence.ContainmentJson;
 import org.tautlog.review.evidence.ArchivedStanding;
 import org.tautlog.review.evidence.Containment;
 

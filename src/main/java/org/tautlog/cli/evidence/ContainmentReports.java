@@ -6,9 +6,9 @@ import org.tautlog.archive.Archive;
 import org.tautlog.cli.terminal.ReportFile;
 import org.tautlog.cli.terminal.ReportOptions;
 import org.tautlog.cli.terminal.WrittenReport;
-import org.tautlog.report.ContainmentCsv;
-import org.tautlog.report.ContainmentJson;
-import org.tautlog.report.ContainmentPage;
+import org.tautlog.report.evidence.ContainmentCsv;
+import org.tautlog.report.evidence.ContainmentJson;
+import org.tautlog.report.evidence.ContainmentPage;
 import org.tautlog.report.page.Evidence;
 import org.tautlog.report.page.Provenance;
 

@@ -17,7 +17,7 @@ import org.tautlog.cli.terminal.ExitCode;
 import org.tautlog.cli.terminal.Help;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
-import org.tautlog.report.ArchiveJson;
+import org.tautlog.report.evidence.ArchiveJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

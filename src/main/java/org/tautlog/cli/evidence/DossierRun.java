@@ -7,7 +7,7 @@ import org.tautlog.archive.Archive;
 import org.tautlog.archive.ArchiveQuery;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
-import org.tautlog.report.DossierAnswers;
+import org.tautlog.report.evidence.DossierAnswers;
 import org.tautlog.review.evidence.DossierReader;
 import org.tautlog.review.evidence.EngineDossier;
 

@@ -9,7 +9,7 @@ import org.tautlog.cli.logs.LogInputs;
 import org.tautlog.cli.terminal.Counted;
 import org.tautlog.cli.terminal.ExitCode;
 import org.tautlog.cli.terminal.Help;
-import org.tautlog.report.ArchiveJson;
+import org.tautlog.report.evidence.ArchiveJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

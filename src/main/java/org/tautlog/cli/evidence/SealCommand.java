@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.tautlog.archive.ledger.SealKeys;
 import org.tautlog.cli.terminal.ExitCode;
-import org.tautlog.report.ArchiveJson;
+import org.tautlog.report.evidence.ArchiveJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

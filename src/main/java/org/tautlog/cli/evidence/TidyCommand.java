@@ -6,7 +6,7 @@ import org.tautlog.archive.Tidied;
 import org.tautlog.cli.terminal.Counted;
 import org.tautlog.cli.terminal.ExitCode;
 import org.tautlog.cli.terminal.Terminal;
-import org.tautlog.report.ArchiveJson;
+import org.tautlog.report.evidence.ArchiveJson;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

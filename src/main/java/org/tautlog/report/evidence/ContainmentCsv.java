@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.evidence;
 
 import java.io.IOException;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.evidence;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;

@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.evidence;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
