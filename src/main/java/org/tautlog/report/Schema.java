@@ -19,7 +19,7 @@ public enum Schema {
     CONTAINMENT,
     /** What {@link org.tautlog.report.evidence.ArchiveJson} writes. */
     ARCHIVE,
-    /** What {@link TuningJson} writes. */
+    /** What {@link org.tautlog.report.window.TuningJson} writes. */
     TUNING;
 
     private static final String REFERENCE = "\"$ref\": \"urn:tautlog:judgement:1\"";

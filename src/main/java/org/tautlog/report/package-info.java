@@ -1,23 +1,13 @@
 /**
- * What the review found, as HTML, PDF, CSV and JSON; charts as SVG in {@code report.chart}, print in {@code
- * report.paper}.
+ * What the review found, as HTML, PDF, CSV and JSON; each kind of report has a room of its own below this one.
  *
- * <p>Public types in reading order: {@link org.tautlog.report.judged.JudgementJson} (one line a tightening),
- * {@link org.tautlog.report.judged.JoiningResultJson} (the same for the open joining model),
- * {@link org.tautlog.report.judged.VerdictsCsv} (one row a tightening), {@link org.tautlog.report.judged.VerdictsReader} (reads it back),
- * {@link org.tautlog.report.shift.ShiftPage} (a shift on one page), {@link org.tautlog.report.shift.ShiftJson} (its figures),
- * {@link org.tautlog.report.evidence.DossierPage}, {@link org.tautlog.report.evidence.DossierAnswers}, {@link org.tautlog.report.evidence.DossierCsv} and
- * {@link org.tautlog.report.evidence.DossierJson} (all that is known of an engine),
- * {@link org.tautlog.report.evidence.ComparisonCsv} (what another specification would change),
- * {@link org.tautlog.report.evidence.ContainmentPage}, {@link org.tautlog.report.evidence.ContainmentAnswers},
- * {@link org.tautlog.report.evidence.ContainmentCsv} and {@link org.tautlog.report.evidence.ContainmentJson} (which engines a cause may have touched),
- * {@link org.tautlog.report.evidence.ArchiveJson} (what happened to an archive),
- * {@link org.tautlog.report.WindowPage}, {@link org.tautlog.report.WindowText}, {@link org.tautlog.report.WindowJson} and
- * {@link org.tautlog.report.WindowAnswers} (a window study),
- * {@link org.tautlog.report.page.Provenance}, {@link org.tautlog.report.page.Evidence}, {@link org.tautlog.report.page.SafetyNote},
- * {@link org.tautlog.report.Schema} (how the JSON is made).
+ * <p>Public types in reading order: {@link org.tautlog.report.Schema} (how the JSON is made). Rooms in reading order:
+ * {@code report.judged} (one tightening), {@code report.shift}, {@code report.evidence} (what the archive tells),
+ * {@code report.window} (how limits are found), {@code report.study} (values from elsewhere); what they share:
+ * {@code report.words}, {@code report.page}, {@code report.chart}, {@code report.paper}.
  *
- * <p>May import: review and below. Refuses to: compute: every number it shows is a field of what it was given.
+ * <p>May import: {@code report.words}. Refuses to: compute: every number that a report shows is a field of what it was
+ * given.
  */
 @NullMarked
 package org.tautlog.report;

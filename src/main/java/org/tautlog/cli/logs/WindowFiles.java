@@ -11,8 +11,8 @@ import org.tautlog.cli.terminal.Program;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.ReportFile;
 import org.tautlog.intake.specification.SpecificationFile;
-import org.tautlog.report.WindowPage;
 import org.tautlog.report.page.Provenance;
+import org.tautlog.report.window.WindowPage;
 import org.tautlog.review.WindowReview;
 
 /** The files that a window study leaves. */

@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.window;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;

@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

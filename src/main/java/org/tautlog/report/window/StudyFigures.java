@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.window;
 
 import org.tautlog.joint.study.Quantity;
 import org.tautlog.report.words.Figures;

@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.window;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.tautlog.report;
+package org.tautlog.report.window;
 
 import java.io.IOException;
 import java.io.Writer;
