@@ -1,9 +1,12 @@
 package org.tautlog.report.study;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import org.tautlog.report.words.JsonFields;
+import org.tautlog.report.words.Word;
 import org.tautlog.spc.Answer;
+import org.tautlog.spc.capability.AndersonDarling;
 import org.tautlog.spc.capability.Capability;
 import org.tautlog.spc.capability.CapabilityIndex;
 import org.tautlog.spc.capability.FractionOutside;
@@ -26,17 +29,17 @@ public final class CapabilityJson {
      */
     public static String processes(
             String value, int rejectedRows, Map<String, Answer<Capability>> groups, Map<String, List<String>> notes) {
-        return all("process", value, rejectedRows, groups, notes, (node, study) -> {
-            node.put("n", study.n());
-            node.put("mean", Nodes.number(study.mean()));
-            node.put("shortTermDeviation", Nodes.number(study.shortSigma()));
-            node.put("overallDeviation", Nodes.number(study.overallSd()));
-            common(node, study.stability(), study.normality(), study.shape());
-            index(node, "cp", study.cp());
-            index(node, "cpk", study.cpk());
-            index(node, "pp", study.pp());
-            index(node, "ppk", study.ppk());
-            outside(node, study.outside());
+        return all("process", value, rejectedRows, groups, notes, (json, study) -> {
+            json.count("n", study.n());
+            json.exact("mean", study.mean());
+            json.exact("shortTermDeviation", study.shortSigma());
+            json.exact("overallDeviation", study.overallSd());
+            common(json, study.stability(), study.normality(), study.shape());
+            index(json, "cp", study.cp());
+            index(json, "cpk", study.cpk());
+            index(json, "pp", study.pp());
+            index(json, "ppk", study.ppk());
+            outside(json, study.outside());
         });
     }
 
@@ -54,15 +57,20 @@ public final class CapabilityJson {
             int rejectedRows,
             Map<String, Answer<MachineCapability>> groups,
             Map<String, List<String>> notes) {
-        return all("machine", value, rejectedRows, groups, notes, (node, study) -> {
-            node.put("n", study.n());
-            node.put("mean", Nodes.number(study.mean()));
-            node.put("overallDeviation", Nodes.number(study.sd()));
-            common(node, study.stability(), study.normality(), study.shape());
-            index(node, "cm", study.cm());
-            index(node, "cmk", study.cmk());
-            outside(node, study.outside());
+        return all("machine", value, rejectedRows, groups, notes, (json, study) -> {
+            json.count("n", study.n());
+            json.exact("mean", study.mean());
+            json.exact("overallDeviation", study.sd());
+            common(json, study.stability(), study.normality(), study.shape());
+            index(json, "cm", study.cm());
+            index(json, "cmk", study.cmk());
+            outside(json, study.outside());
         });
+    }
+
+    /** Writes the fields of one study. */
+    private interface Study<T> {
+        void write(JsonFields json, T study) throws IOException;
     }
 
     private static <T> String all(
@@ -71,60 +79,54 @@ public final class CapabilityJson {
             int rejectedRows,
             Map<String, Answer<T>> groups,
             Map<String, List<String>> notes,
-            java.util.function.BiConsumer<ObjectNode, T> fill) {
-        var root = Nodes.object();
-        root.put("study", kind);
-        root.put("value", value);
-        root.put("rejectedRows", rejectedRows);
-        var list = root.putArray("groups");
-        groups.forEach((name, answer) -> {
-            var node = list.addObject().put("group", name);
-            answer.found()
-                    .ifPresentOrElse(
-                            found -> fill.accept(node, found),
-                            () -> node.put("whyMissing", answer.whyMissing().orElse("")));
-            var said = node.putArray("notes");
-            notes.getOrDefault(name, List.of()).forEach(said::add);
-        });
-        return Nodes.text(root);
-    }
-
-    private static void common(
-            ObjectNode node,
-            Stability stability,
-            Answer<org.tautlog.spc.capability.AndersonDarling> normality,
-            Shape shape) {
-        node.putObject("stability")
-                .put("word", Nodes.word(stability.word()))
-                .put("points", stability.points())
-                .put("signals", stability.signals())
-                .put("said", stability.said());
-        Nodes.answer(
-                node,
-                "andersonDarling",
-                normality,
-                (into, test) -> into.put("statistic", Nodes.number(test.statistic()))
-                        .put("adjusted", Nodes.number(test.adjusted()))
-                        .put("pValue", Nodes.number(test.pValue())));
-        node.put("shape", Nodes.word(shape));
-    }
-
-    private static void index(ObjectNode node, String key, Answer<CapabilityIndex> answer) {
-        Nodes.answer(node, key, answer, (into, index) -> {
-            into.put("value", Nodes.number(index.value()));
-            Nodes.bounds(into, index.bounds());
-            into.put("method", Nodes.word(index.method()));
+            Study<T> fields) {
+        return JsonFields.line(json -> {
+            json.text("study", kind);
+            json.text("value", value);
+            json.count("rejectedRows", rejectedRows);
+            json.list("groups", List.copyOf(groups.entrySet()), group -> {
+                json.text("group", group.getKey());
+                Answers.fields(json, group.getValue(), study -> fields.write(json, study));
+                json.texts("notes", notes.getOrDefault(group.getKey(), List.of()).stream());
+            });
         });
     }
 
-    private static void outside(ObjectNode node, FractionOutside outside) {
-        var into = node.putObject("fractionOutside");
-        into.put("counted", outside.counted().count());
-        into.put("of", outside.counted().n());
-        Nodes.bounds(into.putObject("countedBounds"), outside.counted().bounds());
-        Nodes.answer(into, "foretold", outside.foretold(), (share, foretold) -> {
-            share.put("share", Nodes.number(foretold.share()));
-            Nodes.bounds(share, foretold.bounds());
+    private static void common(JsonFields json, Stability stability, Answer<AndersonDarling> normality, Shape shape)
+            throws IOException {
+        json.object("stability", () -> {
+            json.text("word", Word.of(stability.word()));
+            json.count("points", stability.points());
+            json.count("signals", stability.signals());
+            json.text("said", stability.said());
+        });
+        Answers.object(json, "andersonDarling", normality, test -> {
+            json.exact("statistic", test.statistic());
+            json.exact("adjusted", test.adjusted());
+            json.exact("pValue", test.pValue());
+        });
+        json.text("shape", Word.of(shape));
+    }
+
+    private static void index(JsonFields json, String key, Answer<CapabilityIndex> answer) throws IOException {
+        Answers.object(json, key, answer, index -> {
+            json.exact("value", index.value());
+            Answers.bounds(json, index.bounds());
+            json.text("method", Word.of(index.method()));
+        });
+    }
+
+    private static void outside(JsonFields json, FractionOutside outside) throws IOException {
+        json.object("fractionOutside", () -> {
+            json.count("counted", outside.counted().count());
+            json.count("of", outside.counted().n());
+            json.object(
+                    "countedBounds",
+                    () -> Answers.bounds(json, outside.counted().bounds()));
+            Answers.object(json, "foretold", outside.foretold(), foretold -> {
+                json.exact("share", foretold.share());
+                Answers.bounds(json, foretold.bounds());
+            });
         });
     }
 }

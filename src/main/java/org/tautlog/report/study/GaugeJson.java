@@ -1,8 +1,11 @@
 package org.tautlog.report.study;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.tautlog.report.words.JsonFields;
+import org.tautlog.report.words.Word;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.gauge.Bias;
 import org.tautlog.spc.gauge.GaugeResult;
@@ -28,47 +31,55 @@ public final class GaugeJson {
             Map<GaugeResult.Method, Answer<GaugeResult>> methods,
             Map<Double, Answer<Bias>> biases,
             Map<String, Answer<Linearity>> linearity) {
-        var root = Nodes.object();
-        root.put("rejectedRows", rejectedRows);
-        var studies = root.putObject("methods");
-        methods.forEach((method, answer) ->
-                Nodes.answer(studies, Nodes.word(method), answer, (node, result) -> crossed(node, result, tolerance)));
-        var list = root.putArray("biases");
-        biases.forEach((reference, answer) -> {
-            var node = list.addObject().put("reference", Nodes.number(reference));
-            Nodes.answer(node, "bias", answer, (into, bias) -> {
-                into.put("value", Nodes.number(bias.value()));
-                Nodes.bounds(into, bias.bounds());
-                into.put("n", bias.n());
+        return JsonFields.line(json -> {
+            json.count("rejectedRows", rejectedRows);
+            json.object("methods", () -> {
+                for (var one : methods.entrySet()) {
+                    Answers.object(
+                            json, Word.of(one.getKey()), one.getValue(), result -> crossed(json, result, tolerance));
+                }
             });
+            json.list("biases", List.copyOf(biases.entrySet()), one -> {
+                json.exact("reference", one.getKey());
+                Answers.object(json, "bias", one.getValue(), bias -> {
+                    json.exact("value", bias.value());
+                    Answers.bounds(json, bias.bounds());
+                    json.count("n", bias.n());
+                });
+            });
+            for (var one : linearity.entrySet()) {
+                Answers.object(json, one.getKey(), one.getValue(), line -> {
+                    json.exact("slope", line.slope());
+                    json.object("slopeBounds", () -> Answers.bounds(json, line.slopeBounds()));
+                    json.exact("intercept", line.intercept());
+                    json.object("interceptBounds", () -> Answers.bounds(json, line.interceptBounds()));
+                    json.count("n", line.n());
+                });
+            }
         });
-        linearity.forEach((key, answer) -> Nodes.answer(root, key, answer, (node, line) -> {
-            node.put("slope", Nodes.number(line.slope()));
-            Nodes.bounds(node.putObject("slopeBounds"), line.slopeBounds());
-            node.put("intercept", Nodes.number(line.intercept()));
-            Nodes.bounds(node.putObject("interceptBounds"), line.interceptBounds());
-            node.put("n", line.n());
-        }));
-        return Nodes.text(root);
     }
 
-    private static void crossed(ObjectNode node, GaugeResult result, OptionalDouble tolerance) {
-        node.put("repeatability", Nodes.number(result.repeatability()));
-        node.put("reproducibility", Nodes.number(result.reproducibility()));
-        node.put("gauge", Nodes.number(result.gauge()));
-        node.put("part", Nodes.number(result.part()));
-        node.put("total", Nodes.number(result.total()));
-        node.put("shareOfTotal", Nodes.number(result.shareOfTotal()));
-        node.put("contribution", Nodes.number(result.contribution()));
-        tolerance.ifPresent(width -> node.put("shareOfTolerance", Nodes.number(result.shareOfTolerance(width))));
-        if (result.gauge() > 0) node.put("categories", Nodes.number(result.categories()));
+    private static void crossed(JsonFields json, GaugeResult result, OptionalDouble tolerance) throws IOException {
+        json.exact("repeatability", result.repeatability());
+        json.exact("reproducibility", result.reproducibility());
+        json.exact("gauge", result.gauge());
+        json.exact("part", result.part());
+        json.exact("total", result.total());
+        json.exact("shareOfTotal", result.shareOfTotal());
+        json.exact("contribution", result.contribution());
+        if (tolerance.isPresent()) {
+            json.exact("shareOfTolerance", result.shareOfTolerance(tolerance.getAsDouble()));
+        }
+        if (result.gauge() > 0) {
+            json.exact("categories", result.categories());
+        }
         var interaction = result.interaction();
         if (interaction != null) {
-            node.put("interactionPValue", Nodes.number(interaction.pValue()));
-            node.put("interactionPooled", interaction.pooled());
+            json.exact("interactionPValue", interaction.pValue());
+            json.yes("interactionPooled", interaction.pooled());
         }
-        node.put("parts", result.parts());
-        node.put("appraisers", result.appraisers());
-        node.put("trials", result.trials());
+        json.count("parts", result.parts());
+        json.count("appraisers", result.appraisers());
+        json.count("trials", result.trials());
     }
 }

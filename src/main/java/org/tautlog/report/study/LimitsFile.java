@@ -38,7 +38,7 @@ public final class LimitsFile {
      */
     public static String text(KeptLimits kept) {
         var columns = kept.columns();
-        var root = Nodes.object().put("kind", kept.kind().word());
+        var root = MAPPER.createObjectNode().put("kind", kept.kind().word());
         columns.values().forEach(root.putArray("columns")::add);
         if (!columns.amount().isEmpty()) {
             root.put("amount", columns.amount());
@@ -165,7 +165,7 @@ public final class LimitsFile {
     }
 
     private static ObjectNode tree(HotellingLimits limits) {
-        var node = Nodes.object();
+        var node = MAPPER.createObjectNode();
         var covariance = limits.covariance();
         var mean = node.putArray("mean");
         var rows = node.putArray("covariance");

@@ -1,8 +1,10 @@
 package org.tautlog.report.study;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import org.tautlog.report.words.JsonFields;
+import org.tautlog.report.words.Word;
 import org.tautlog.spc.Answer;
 import org.tautlog.spc.chart.ChartPoint;
 import org.tautlog.spc.study.SeriesStudy;
@@ -30,68 +32,61 @@ public final class SeriesJson {
             Map<String, Answer<SeriesStudy>> groups,
             List<Unwatched> unwatched,
             int exitCode) {
-        var root = Nodes.object();
-        root.put("kind", kind.word());
-        root.put("value", value);
-        root.put("rejectedRows", rejectedRows);
-        root.put("exitCode", exitCode);
-        var missed = root.putArray("unwatched");
-        unwatched.forEach(one -> missed.addObject().put("name", one.name()).put("reason", one.reason()));
-        var list = root.putArray("groups");
-        groups.forEach((name, study) -> {
-            var node = list.addObject();
-            node.put("group", name);
-            study.found()
-                    .ifPresentOrElse(
-                            found -> fill(node, found),
-                            () -> node.put("whyMissing", study.whyMissing().orElse("")));
+        return JsonFields.line(json -> {
+            json.text("kind", kind.word());
+            json.text("value", value);
+            json.count("rejectedRows", rejectedRows);
+            json.count("exitCode", exitCode);
+            json.list("unwatched", unwatched, one -> {
+                json.text("name", one.name());
+                json.text("reason", one.reason());
+            });
+            json.list("groups", List.copyOf(groups.entrySet()), group -> {
+                json.text("group", group.getKey());
+                Answers.fields(json, group.getValue(), study -> fields(json, study));
+            });
         });
-        return Nodes.text(root);
     }
 
-    private static void fill(ObjectNode node, SeriesStudy study) {
-        node.put("values", study.values());
-        node.put("points", study.points());
-        node.put("basis", study.basis());
-        var figures = node.putObject("figures");
-        study.figures().forEach(figure -> figures.put(figure.name(), Nodes.number(figure.value())));
-        node.put("signalCount", study.signalCount());
-        var signals = node.putArray("signals");
-        for (var signal : study.signals()) {
-            signals.addObject()
-                    .put("point", signal.point())
-                    .put("place", signal.place())
-                    .put("panel", signal.panel())
-                    .put("value", Nodes.number(signal.value()))
-                    .put("broken", signal.said());
-        }
-        var removed = node.putArray("leftOut");
-        for (var point : study.removed()) {
-            removed.addObject()
-                    .put("point", point.point())
-                    .put("place", point.place())
-                    .put("value", Nodes.number(point.value()))
-                    .put("reason", point.said());
-        }
-        var notes = node.putArray("notes");
-        study.notes().forEach(notes::add);
-        var panels = node.putArray("panels");
-        for (var panel : study.panels()) {
-            var lines = panels.addObject().put("title", panel.title()).putArray("lines");
-            for (var line : panel.lines()) {
-                var points = lines.addObject().put("name", line.name()).putArray("points");
-                line.chart().points().forEach(point -> point(points.addObject(), point));
+    private static void fields(JsonFields json, SeriesStudy study) throws IOException {
+        json.count("values", study.values());
+        json.count("points", study.points());
+        json.text("basis", study.basis());
+        json.object("figures", () -> {
+            for (var figure : study.figures()) {
+                json.exact(figure.name(), figure.value());
             }
-        }
+        });
+        json.count("signalCount", study.signalCount());
+        json.list("signals", study.signals(), signal -> {
+            json.count("point", signal.point());
+            json.text("place", signal.place());
+            json.text("panel", signal.panel());
+            json.exact("value", signal.value());
+            json.text("broken", signal.said());
+        });
+        json.list("leftOut", study.removed(), point -> {
+            json.count("point", point.point());
+            json.text("place", point.place());
+            json.exact("value", point.value());
+            json.text("reason", point.said());
+        });
+        json.texts("notes", study.notes().stream());
+        json.list("panels", study.panels(), panel -> {
+            json.text("title", panel.title());
+            json.list("lines", panel.lines(), line -> {
+                json.text("name", line.name());
+                json.list("points", line.chart().points(), point -> point(json, point));
+            });
+        });
     }
 
-    private static void point(ObjectNode node, ChartPoint point) {
-        node.put("point", point.index() + 1);
-        node.put("value", Nodes.number(point.value()));
-        node.put("lower", Nodes.number(point.lower()));
-        node.put("centre", Nodes.number(point.centre()));
-        node.put("upper", Nodes.number(point.upper()));
-        var broken = node.putArray("broken");
-        point.broken().forEach(rule -> broken.add(Nodes.word(rule)));
+    private static void point(JsonFields json, ChartPoint point) throws IOException {
+        json.count("point", point.index() + 1);
+        json.exact("value", point.value());
+        json.exact("lower", point.lower());
+        json.exact("centre", point.centre());
+        json.exact("upper", point.upper());
+        json.texts("broken", point.broken().stream().map(Word::of));
     }
 }

@@ -1,8 +1,9 @@
 package org.tautlog.report.study;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import org.tautlog.report.words.JsonFields;
 import org.tautlog.spc.study.TestStudy;
 
 /** Tests of tables as one JSON object. A test that cannot be made says why. */
@@ -27,39 +28,34 @@ public final class TestsJson {
             String chance,
             int rejectedRows,
             Map<String, List<TestStudy>> groups) {
-        var root = Nodes.object();
-        root.put("study", study);
-        root.put("value", value);
-        root.put("level", Nodes.number(level));
-        root.put("chance", chance);
-        root.put("rejectedRows", rejectedRows);
-        var list = root.putArray("groups");
-        groups.forEach((name, tests) -> {
-            var made = list.addObject().put("group", name).putArray("tests");
-            for (var test : tests) {
-                var node = made.addObject().put("test", test.test());
-                test.result()
-                        .found()
-                        .ifPresentOrElse(
-                                found -> fill(node, found),
-                                () -> node.put(
-                                        "whyMissing", test.result().whyMissing().orElse("")));
-            }
+        return JsonFields.line(json -> {
+            json.text("study", study);
+            json.text("value", value);
+            json.exact("level", level);
+            json.text("chance", chance);
+            json.count("rejectedRows", rejectedRows);
+            json.list("groups", List.copyOf(groups.entrySet()), group -> {
+                json.text("group", group.getKey());
+                json.list("tests", group.getValue(), test -> {
+                    json.text("test", test.test());
+                    Answers.fields(json, test.result(), result -> fields(json, result));
+                });
+            });
         });
-        return Nodes.text(root);
     }
 
-    private static void fill(ObjectNode node, TestStudy.Result result) {
-        node.put("positive", result.positive());
-        node.put("said", result.said());
-        var figures = node.putObject("figures");
-        result.figures().forEach(figure -> figures.put(figure.name(), Nodes.number(figure.value())));
-        var marks = node.putArray("marks");
-        for (var mark : result.marks()) {
-            marks.addObject()
-                    .put("place", mark.place())
-                    .put("value", Nodes.number(mark.value()))
-                    .put("said", mark.said());
-        }
+    private static void fields(JsonFields json, TestStudy.Result result) throws IOException {
+        json.yes("positive", result.positive());
+        json.text("said", result.said());
+        json.object("figures", () -> {
+            for (var figure : result.figures()) {
+                json.exact(figure.name(), figure.value());
+            }
+        });
+        json.list("marks", result.marks(), mark -> {
+            json.text("place", mark.place());
+            json.exact("value", mark.value());
+            json.text("said", mark.said());
+        });
     }
 }

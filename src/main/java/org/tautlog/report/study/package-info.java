@@ -6,7 +6,7 @@
  * org.tautlog.report.study.Unwatched}, {@link org.tautlog.report.study.LimitsFile}, {@link
  * org.tautlog.report.study.KeptLimits}, {@link org.tautlog.report.study.ChartedColumns}.
  *
- * <p>May import: spc, problem. Refuses to: compute.
+ * <p>May import: {@code report.words}; spc, problem. Refuses to: compute.
  */
 @NullMarked
 package org.tautlog.report.study;

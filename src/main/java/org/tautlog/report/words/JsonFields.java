@@ -203,6 +203,17 @@ public final class JsonFields {
     }
 
     /**
+     * A number with all its digits, without zeros behind.
+     *
+     * @param key its key
+     * @param value the number; finite
+     * @throws IOException where it cannot be written
+     */
+    public void exact(String key, double value) throws IOException {
+        rounded(key, BigDecimal.valueOf(value).stripTrailingZeros());
+    }
+
+    /**
      * What is JSON already.
      *
      * @param key its key
