@@ -57,7 +57,7 @@ final class ArchiveTimes {
                     one.sha256(),
                     SpecificationFile.read(one.text(), one.name()).value().orElseThrow());
         }
-        return DossierReader.read(query, used, readable, serial)
+        return DossierReader.read(query, used, readable, List.of(), serial)
                 .orElseThrow()
                 .tightenings()
                 .size();

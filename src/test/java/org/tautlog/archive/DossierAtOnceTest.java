@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
@@ -74,7 +75,7 @@ class DossierAtOnceTest {
                                     SpecificationFile.read(one.text(), one.name())
                                             .value()
                                             .orElseThrow());
-                            var dossier = DossierReader.read(query, used, readable, serial)
+                            var dossier = DossierReader.read(query, used, readable, List.of(), serial)
                                     .orElseThrow();
                             return DossierJson.of(dossier, new Provenance("test", Tightenings.SHIFT_START, ""));
                         }

@@ -17,11 +17,12 @@ final class DossierRun {
 
     private DossierRun() {}
 
-    static EngineDossier of(Archive archive, String serial, PrintWriter err) throws IOException {
+    static EngineDossier of(Archive archive, String serial) throws IOException {
         try (var query = archive.query()) {
             query.startMeanwhile();
-            var specifications = ArchivedSpecifications.in(query, err);
-            var dossier = DossierReader.read(query, specifications.used(), specifications.readable(), serial);
+            var specifications = ArchivedSpecifications.in(query);
+            var dossier = DossierReader.read(
+                    query, specifications.used(), specifications.readable(), specifications.problems(), serial);
             if (dossier.isEmpty()) {
                 throw Refusal.nothingRead(absent(query, serial));
             }

@@ -21,7 +21,8 @@ import picocli.CommandLine.Spec;
             "",
             "Writes engine-SERIAL.html, one page that needs nothing beside it, the same as .pdf, every recording as .csv,"
                     + " and all of it as .json. Exit code 0 where every bolt position"
-                    + " conforms or is covered by a recorded decision, 1 where not, 3 where the archive has no such engine."
+                    + " conforms or is covered by a recorded decision, 1 where not or where the archive is not as it was"
+                    + " kept, 3 where the archive has no such engine."
         },
         footerHeading = "%nExamples:%n",
         footer = {
@@ -48,7 +49,7 @@ final class EngineCommand implements Callable<Integer>, Help.Judging {
     @Override
     public Integer call() throws IOException {
         var line = spec.commandLine();
-        var dossier = DossierRun.of(archive.open(), serial, line.getErr());
+        var dossier = DossierRun.of(archive.open(), serial);
         var provenance = archive.provenance();
         if (json) {
             line.getOut().println(DossierJson.of(dossier, provenance));

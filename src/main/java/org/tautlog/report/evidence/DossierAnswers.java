@@ -50,6 +50,10 @@ public final class DossierAnswers {
                     case SOUND_BY_DECISION -> "Yes, by recorded decisions: not every verdict alone says so.";
                     case SOUND -> "Yes, as far as its traces tell: every bolt position that is known of conforms.";
                 });
+        if (!dossier.problems().isEmpty()) {
+            answer.add("The archive is not as it was kept, so that this answer may lack something; what is wrong with it"
+                    + " stands under what is not known. Verify it.");
+        }
         for (var position : dossier.positions()) {
             if (position.standing() == PositionStanding.NONCONFORMING
                     || position.standing() == PositionStanding.REVIEW) {

@@ -65,14 +65,21 @@ public final class DossierReader {
      * @param query asks the archive
      * @param used the archive's specifications in the order in which they were first used
      * @param readable those that can be read, by the hash of their text
+     * @param problems what kept something out of the specifications
      * @param serial the engine
      * @return the dossier; empty where the archive has no judgement of such an engine
      * @throws IOException where the archive, or the specification that judged last, cannot be read
      */
     public static Optional<EngineDossier> read(
-            ArchiveQuery query, List<SpecificationUsed> used, Map<String, JointSpecification> readable, String serial)
+            ArchiveQuery query,
+            List<SpecificationUsed> used,
+            Map<String, JointSpecification> readable,
+            List<Problem> problems,
+            String serial)
             throws IOException {
-        return new DossierReader(query, used, readable).read(serial);
+        var reader = new DossierReader(query, used, readable);
+        reader.problems.addAll(problems);
+        return reader.read(serial);
     }
 
     private Optional<EngineDossier> read(String serial) throws IOException {
@@ -95,7 +102,7 @@ public final class DossierReader {
         return Optional.of(new EngineDossier(
                 serial,
                 specification(kept),
-                Soundness.of(positions, decisions),
+                Soundness.of(positions, decisions, problems),
                 positions,
                 EngineClampLoad.of(own).stream().findFirst().orElse(null),
                 decisions,

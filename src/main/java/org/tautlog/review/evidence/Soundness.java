@@ -1,8 +1,10 @@
 package org.tautlog.review.evidence;
 
+import java.util.Collection;
 import java.util.List;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.archive.ledger.DecisionAction;
+import org.tautlog.problem.Problem;
 
 /** Whether an engine may be called sound, gravest first. */
 public enum Soundness {
@@ -10,7 +12,10 @@ public enum Soundness {
     NOT_SOUND,
     /** A person holds it back. */
     HELD,
-    /** Something is missing, could not be judged or was not decided: suspect until it is known. */
+    /**
+     * Something is missing, could not be judged or was not decided, or the archive is not as it was kept: suspect until it
+     * is known.
+     */
     NOT_KNOWN,
     /** A person must look. */
     REVIEW,
@@ -19,7 +24,8 @@ public enum Soundness {
     /** Every position that is known of conforms. */
     SOUND;
 
-    static Soundness of(List<BoltPosition> positions, List<KeptDecision> decisions) {
+    /** Whatever an archive has lost may speak against the engine: a recording that is worse, a decision that holds it. */
+    static Soundness of(List<BoltPosition> positions, List<KeptDecision> decisions, Collection<Problem> problems) {
         var worst = positions.stream()
                 .map(BoltPosition::standing)
                 .min(PositionStanding::compareTo)
@@ -33,7 +39,8 @@ public enum Soundness {
             case DECIDED -> SOUND_BY_DECISION;
             case CONFORMING -> SOUND;
         };
-        return held && byPositions.compareTo(HELD) > 0 ? HELD : byPositions;
+        var known = byPositions.compareTo(NOT_KNOWN) > 0 && !problems.isEmpty() ? NOT_KNOWN : byPositions;
+        return held && known.compareTo(HELD) > 0 ? HELD : known;
     }
 
     /** {@return whether nothing is left to do} */

@@ -23,6 +23,7 @@ import org.tautlog.cli.ArchivedShift;
 import org.tautlog.cli.CommandLineRun;
 import org.tautlog.cli.MadeLogs;
 import org.tautlog.report.paper.PdfUa;
+import org.tautlog.review.MadeShift;
 
 class EngineCommandTest {
     @TempDir
@@ -183,6 +184,40 @@ class EngineCommandTest {
         assertTrue(Files.exists(folder.resolve("reports/engine-FW-000002.pdf")), "printed");
         CommandLineRun.of("engine", "FW-000002", "--archive", archive, "--out", out(), "--no-pdf");
         assertFalse(Files.exists(folder.resolve("reports/engine-FW-000002.pdf")), "a stale print");
+    }
+
+    @Test
+    void an_archive_that_was_altered_or_has_lost_a_batch_calls_no_engine_sound() throws IOException {
+        var archive = ArchivedShift.of(folder, MadeLogs.good(folder.resolve("logs")));
+        ArchivedShift.of(folder, MadeLogs.write(folder.resolve("more"), List.of(MadeShift.named("FW-000009", 362))));
+        decide(archive, "FW-000001", "quarantine", "bolt 3 short");
+        assertTrue(engine(archive, 1).contains("held back by a recorded decision"), "as kept");
+        var ledger = Path.of(archive, "ledger.jsonl");
+        var chain = Files.readString(ledger);
+        Files.writeString(ledger, chain.replace("bolt 3 short", "bolt 3 shirt"));
+        assertTrue(engine(archive, 1).contains("Not known. Treat it as suspect"), "the quarantine was altered");
+        Files.writeString(ledger, chain.substring(0, chain.strip().lastIndexOf('\n') + 1));
+        assertTrue(engine(archive, 0).contains("Yes, as far as its traces tell"), "whole, without a quarantine");
+        lose(archive, "more/S40.csv");
+        var lost = engine(archive, 1);
+        assertTrue(lost.contains("Not known. Treat it as suspect"), "another batch is lost: " + lost);
+        assertTrue(lost.contains("The archive is not as it was kept"), lost);
+    }
+
+    private void lose(String archive, String source) throws IOException {
+        try (var batches = Files.list(Path.of(archive, "batches"))) {
+            for (var batch : batches.toList()) {
+                if (Files.readString(batch.resolve("manifest.json")).contains(source)) {
+                    Files.move(batch, folder.resolve("lost"));
+                }
+            }
+        }
+    }
+
+    private String engine(String archive, int exitCode) {
+        var run = CommandLineRun.of("engine", "FW-000001", "--archive", archive, "--out", out(), "--no-pdf");
+        assertEquals(exitCode, run.exitCode(), run.toString());
+        return run.out();
     }
 
     private static String print(Path file) throws IOException {

@@ -71,7 +71,7 @@ class PositionRuleTest {
             var outrun = of(List.of(first, later), accept);
             assertEquals(PositionStanding.NONCONFORMING, outrun.standing());
             assertEquals(accept.get(0), outrun.outrun().orElseThrow());
-            assertEquals(Soundness.NOT_SOUND, Soundness.of(List.of(outrun), accept));
+            assertEquals(Soundness.NOT_SOUND, Soundness.of(List.of(outrun), accept, List.of()));
         }
     }
 
