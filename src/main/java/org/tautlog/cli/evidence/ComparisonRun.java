@@ -3,6 +3,7 @@ package org.tautlog.cli.evidence;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,7 @@ import org.tautlog.intake.LogReader;
 import org.tautlog.intake.ReadOptions;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.judge.Verdict;
+import org.tautlog.problem.Problem;
 import org.tautlog.review.evidence.SpecificationComparison;
 
 /** One pass over traces, each judged by two specifications. */
@@ -25,6 +27,7 @@ final class ComparisonRun {
     private final JointSpecification first;
     private final JointSpecification second;
     private final SpecificationComparison comparison;
+    private final List<Problem> problems = new ArrayList<>();
 
     ComparisonRun(Path first, Path second) {
         this.first = SpecificationSearch.read(first);
@@ -34,6 +37,11 @@ final class ComparisonRun {
 
     SpecificationComparison comparison() {
         return comparison;
+    }
+
+    /** What kept something out of the comparison so far. */
+    List<Problem> problems() {
+        return List.copyOf(problems);
     }
 
     /** Whether nothing was rejected on the way. */
@@ -51,10 +59,10 @@ final class ComparisonRun {
     private boolean readArchive(Path archive, PrintWriter err) throws IOException {
         try (var query = Archive.open(archive).query();
                 var progress = Progress.onTerminal("judging", err)) {
-            var problems = query.everyTrace(kept -> {
+            problems.addAll(query.everyTrace(kept -> {
                 comparison.accept(kept.value());
                 progress.step();
-            });
+            }));
             problems.forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
             return problems.isEmpty();
         }
@@ -62,6 +70,7 @@ final class ComparisonRun {
 
     private boolean readLogs(List<Path> logs, PrintWriter err) {
         var summary = LogReader.read(logs, ReadOptions.withDefaults(), comparison::accept);
+        problems.addAll(summary.problems());
         ReadingAccount.print(summary, err);
         return summary.traces().rejected() == 0 && summary.files().rejected() == 0;
     }

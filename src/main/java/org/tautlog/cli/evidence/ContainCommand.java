@@ -51,12 +51,10 @@ final class ContainCommand implements Callable<Integer>, Help.Judging {
         var found = ContainRun.of(archive.open(), suspicion, line.getErr());
         var provenance = archive.provenance();
         if (json) {
-            line.getOut()
-                    .println(ContainmentJson.of(suspicion.words(), found.containments(), found.shown(), provenance));
+            line.getOut().println(ContainmentJson.of(found.hold(), found.shown(), provenance));
         } else {
-            ContainRun.print(found.containments(), line.getOut());
-            ContainmentReports.write(suspicion.words(), found, provenance, reports)
-                    .print(line.getOut());
+            ContainRun.print(found.hold(), line.getOut());
+            ContainmentReports.write(found, provenance, reports).print(line.getOut());
         }
         return ExitCode.NOT_ALL_CONFORMING.number();
     }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.tautlog.archive.Archive;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
@@ -12,37 +13,39 @@ import org.tautlog.judge.Judgement;
 import org.tautlog.report.evidence.ContainmentAnswers;
 import org.tautlog.report.evidence.ContainmentJson;
 import org.tautlog.review.evidence.ArchivedStanding;
-import org.tautlog.review.evidence.Containment;
+import org.tautlog.review.evidence.EngineHold;
 
 /** Brackets a cause in an archive, and tells it in a few lines. */
 final class ContainRun {
     private ContainRun() {}
 
     /** What was found, and the whole judgements of what a file of figures shows of it. */
-    record Found(List<Containment> containments, Map<BriefJudgement, Judgement> shown) {
+    record Found(EngineHold hold, Map<BriefJudgement, Judgement> shown) {
         Found {
-            containments = List.copyOf(containments);
             shown = Map.copyOf(shown);
         }
     }
 
     static Found of(Archive archive, Suspicion suspicion, PrintWriter err) throws IOException {
         try (var query = archive.query()) {
-            var standing = new ArchivedStanding(
-                    query, ArchivedSpecifications.in(query, err).used());
-            var containments = suspicion.contain(standing);
-            var shown = standing.whole(ContainmentJson.shown(containments));
-            standing.problems().forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
-            if (containments.isEmpty()) {
+            var specifications = ArchivedSpecifications.in(query);
+            var standing = new ArchivedStanding(query, specifications.used());
+            var places = suspicion.contain(standing);
+            var shown = standing.whole(ContainmentJson.shown(places));
+            var problems = Stream.concat(specifications.problems().stream(), standing.problems().stream())
+                    .distinct()
+                    .toList();
+            if (places.isEmpty()) {
+                problems.forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
                 throw Refusal.nothingRead(
                         "the archive shows no such suspect; nothing is contained, nothing is cleared");
             }
-            return new Found(containments, shown);
+            return new Found(new EngineHold(suspicion.words(), places, problems), shown);
         }
     }
 
-    static void print(List<Containment> containments, PrintWriter out) {
-        for (var one : containments) {
+    static void print(EngineHold hold, PrintWriter out) {
+        for (var one : hold.places()) {
             out.println(Terminal.harmless(one.place())
                     + (one.cause().isEmpty() ? "" : ", " + one.cause()) + ": hold "
                     + one.engines().size() + (one.engines().size() == 1 ? " engine, " : " engines, ")
@@ -53,6 +56,7 @@ final class ContainRun {
             sentences(ContainmentAnswers.lots(one), out);
             sentences(ContainmentAnswers.reasons(one), out);
         }
+        ContainmentAnswers.problems(hold).forEach(sentence -> out.println(Terminal.harmless(sentence)));
         out.println("Shrink a list only by a recorded decision.");
     }
 

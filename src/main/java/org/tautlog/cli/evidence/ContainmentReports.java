@@ -18,29 +18,29 @@ final class ContainmentReports {
 
     private ContainmentReports() {}
 
-    static WrittenReport write(String suspicion, ContainRun.Found found, Provenance provenance, ReportOptions options)
+    static WrittenReport write(ContainRun.Found found, Provenance provenance, ReportOptions options)
             throws IOException {
-        var containments = found.containments();
+        var hold = found.hold();
         var folder = options.folder();
-        var table = ReportFile.write(folder, TABLE, file -> ContainmentCsv.write(containments, file));
+        var table = ReportFile.write(folder, TABLE, file -> ContainmentCsv.write(hold.places(), file));
         var evidence = new Evidence(TABLE, Archive.sha256(table));
         var figures = ReportFile.write(
                 folder,
                 "containment.json",
-                file -> file.append(ContainmentJson.of(suspicion, containments, found.shown(), provenance))
+                file -> file.append(ContainmentJson.of(hold, found.shown(), provenance))
                         .append('\n'));
         var name = "containment.pdf";
         var print = folder.resolve(name);
         if (options.printed()) {
             ReportFile.print(
-                    folder, name, file -> ContainmentPage.print(suspicion, containments, provenance, evidence, file));
+                    folder, name, file -> ContainmentPage.print(hold, provenance, evidence, file));
         } else {
             Files.deleteIfExists(print);
         }
         var page = ReportFile.write(
                 folder,
                 "containment.html",
-                file -> ContainmentPage.write(suspicion, containments, provenance, evidence, file));
+                file -> ContainmentPage.write(hold, provenance, evidence, file));
         return new WrittenReport(page, options.printed() ? print : null, table, figures);
     }
 }

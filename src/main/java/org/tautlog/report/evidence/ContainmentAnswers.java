@@ -2,11 +2,14 @@ package org.tautlog.report.evidence;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.tautlog.problem.Problem;
 import org.tautlog.report.words.Figures;
 import org.tautlog.report.words.Sentence;
 import org.tautlog.report.words.Times;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
+import org.tautlog.review.evidence.EngineHold;
 import org.tautlog.review.evidence.LotReach;
 import org.tautlog.review.stream.Change;
 import org.tautlog.trace.TraceIdentity;
@@ -19,16 +22,18 @@ public final class ContainmentAnswers {
     private ContainmentAnswers() {}
 
     /**
-     * Which engines are held, all brackets together.
+     * What kept something out of the list.
      *
-     * @param containments the brackets
-     * @return the serials in order
+     * @param hold the engines that are held
+     * @return the sentences; none where the archive is as it was kept
      */
-    public static List<String> engines(List<Containment> containments) {
-        return containments.stream()
-                .flatMap(one -> one.engines().stream())
-                .distinct()
-                .sorted()
+    public static List<String> problems(EngineHold hold) {
+        if (hold.problems().isEmpty()) {
+            return List.of();
+        }
+        return Stream.concat(
+                        Stream.of("The archive is not as it was kept, so that the list may lack engines. Verify it."),
+                        hold.problems().stream().map(Problem::sentence))
                 .toList();
     }
 

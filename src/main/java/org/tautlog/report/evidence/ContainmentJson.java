@@ -6,6 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Judgement;
+import org.tautlog.problem.Problem;
 import org.tautlog.report.judged.JudgementJson;
 import org.tautlog.report.page.Provenance;
 import org.tautlog.report.page.SafetyNote;
@@ -15,6 +16,7 @@ import org.tautlog.report.words.Times;
 import org.tautlog.report.words.Word;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
+import org.tautlog.review.evidence.EngineHold;
 import org.tautlog.review.stream.Change;
 import org.tautlog.trace.TraceIdentity;
 
@@ -27,21 +29,17 @@ public final class ContainmentJson {
     /**
      * Writes a containment.
      *
-     * @param suspicion what it started from
-     * @param containments the brackets
+     * @param hold the engines that are held
      * @param whole the judgements of {@link #shown}, by what they are in brief
      * @param provenance what made it
      * @return one JSON object without a line end
      */
-    public static String of(
-            String suspicion,
-            List<Containment> containments,
-            Map<BriefJudgement, Judgement> whole,
-            Provenance provenance) {
+    public static String of(EngineHold hold, Map<BriefJudgement, Judgement> whole, Provenance provenance) {
         return JsonFields.line(json -> {
-            json.text("suspicion", suspicion);
-            json.texts("engines", ContainmentAnswers.engines(containments).stream());
-            json.list("brackets", containments, containment -> bracket(json, containment, whole));
+            json.text("suspicion", hold.suspicion());
+            json.texts("engines", hold.engines().stream());
+            json.list("brackets", hold.places(), containment -> bracket(json, containment, whole));
+            json.texts("problems", hold.problems().stream().map(Problem::sentence));
             json.text("program", provenance.programVersion());
             json.text("safety", SafetyNote.TEXT);
         });

@@ -22,6 +22,7 @@ import org.tautlog.report.words.Times;
 import org.tautlog.review.evidence.BracketCourse;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
+import org.tautlog.review.evidence.EngineHold;
 
 /** Everything that the containment's template shows, as words. */
 final class ContainmentModel {
@@ -32,15 +33,16 @@ final class ContainmentModel {
     private ContainmentModel() {}
 
     static Map<String, Object> of(
-            String suspicion, List<Containment> containments, Provenance provenance, Evidence evidence) {
-        var engines = ContainmentAnswers.engines(containments);
+EngineHold hold, Provenance provenance, Evidence evidence) {
+        var engines = hold.engines();
         var model = new HashMap<String, Object>();
-        model.put("suspicion", Sentence.capital(suspicion));
+        model.put("suspicion", Sentence.capital(hold.suspicion()));
         model.put("engineCount", engines.size());
         model.put("engineWord", engines.size() == 1 ? "engine" : "engines");
         model.put("engines", engines.subList(0, Math.min(MOST_ENGINES, engines.size())));
         model.put("enginesLeft", Math.max(0, engines.size() - MOST_ENGINES));
-        model.put("brackets", brackets(containments));
+        model.put("brackets", brackets(hold.places()));
+        model.put("problems", ContainmentAnswers.problems(hold));
         model.put("safety", SafetyNote.TEXT);
         model.put("archive", provenance.specificationFile());
         model.put("evidence", Map.of("file", evidence.file(), "sha256", evidence.sha256()));

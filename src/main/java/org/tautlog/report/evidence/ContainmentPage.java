@@ -8,6 +8,7 @@ import org.tautlog.report.page.Evidence;
 import org.tautlog.report.page.Pages;
 import org.tautlog.report.page.Provenance;
 import org.tautlog.review.evidence.Containment;
+import org.tautlog.review.evidence.EngineHold;
 
 /** A containment as one HTML page that needs nothing beside it, or as PDF. All text from logs is escaped. */
 public final class ContainmentPage {
@@ -16,37 +17,33 @@ public final class ContainmentPage {
     /**
      * Writes the page.
      *
-     * @param suspicion what it started from
-     * @param containments the brackets
+     * @param hold the engines that are held
      * @param provenance what made it; the file named is the archive
      * @param evidence the table beside it
      * @param out where to; left open
      * @throws IOException where it cannot be written
      */
     public static void write(
-            String suspicion, List<Containment> containments, Provenance provenance, Evidence evidence, Writer out)
+EngineHold hold, Provenance provenance, Evidence evidence, Writer out)
             throws IOException {
-        Pages.write("containment.ftlh", ContainmentModel.of(suspicion, containments, provenance, evidence), out);
+        Pages.write("containment.ftlh", ContainmentModel.of(hold, provenance, evidence), out);
     }
 
     /**
      * Prints the same page as a PDF.
      *
-     * @param suspicion what it started from
-     * @param containments the brackets
+     * @param hold the engines that are held
      * @param provenance what made it; the file named is the archive
      * @param evidence the table beside it
      * @param out where to; left open
      * @throws IOException where it cannot be written
      */
     public static void print(
-            String suspicion,
-            List<Containment> containments,
-            Provenance provenance,
+            EngineHold hold, Provenance provenance,
             Evidence evidence,
             OutputStream out)
             throws IOException {
-        var model = ContainmentModel.of(suspicion, containments, provenance, evidence);
+        var model = ContainmentModel.of(hold, provenance, evidence);
         Pages.print("containment.ftlh", model, provenance, out);
     }
 }

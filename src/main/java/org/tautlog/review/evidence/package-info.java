@@ -12,7 +12,7 @@
  * {@link org.tautlog.review.evidence.StandingSearch}, {@link org.tautlog.review.evidence.ArchivedStanding},
  * {@link org.tautlog.review.evidence.Bracketing},
  * {@link org.tautlog.review.evidence.BoltLots}, {@link org.tautlog.review.evidence.Containment},
- * {@link org.tautlog.review.evidence.Contained}, {@link org.tautlog.review.evidence.BracketCourse},
+ * {@link org.tautlog.review.evidence.EngineHold}, {@link org.tautlog.review.evidence.Contained}, {@link org.tautlog.review.evidence.BracketCourse},
  * {@link org.tautlog.review.evidence.ExplainedStep}, {@link org.tautlog.review.evidence.LotReach},
  * {@link org.tautlog.review.evidence.LotPlaces}.
  *

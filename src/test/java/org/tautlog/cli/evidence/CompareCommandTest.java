@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.junit.jupiter.api.Test;
+import org.tautlog.review.MadeShift;
 import org.junit.jupiter.api.io.TempDir;
 import org.tautlog.cli.ArchivedShift;
 import org.tautlog.cli.CommandLineRun;
@@ -46,6 +48,22 @@ class CompareCommandTest {
             assertTrue(rows.stream().anyMatch(row -> row.get("serial").equals("'=FW<b>\"3")), rows.toString());
             rows.forEach(row -> assertEquals("nonconforming", row.get("firstVerdict")));
         }
+    }
+
+    @Test
+    void what_an_altered_archive_keeps_out_of_it_stands_in_the_table() throws IOException {
+        var archive = ArchivedShift.of(folder, MadeLogs.mixed(folder.resolve("logs")));
+        var spec = folder.resolve("logs/joint.toml").toString();
+        try (var batches = Files.list(Path.of(archive, "batches"))) {
+            Files.delete(batches.findFirst().orElseThrow().resolve("judgements-1.parquet"));
+        }
+        ArchivedShift.of(folder, MadeLogs.write(folder.resolve("more"), List.of(MadeShift.named("FW-000009", 300))));
+        assertEquals(
+                1,
+                CommandLineRun.of("compare", spec, spec, "--archive", archive, "--out", out())
+                        .exitCode());
+        var table = Files.readString(folder.resolve("reports/comparison.csv"));
+        assertTrue(table.contains("the file is missing; its batch does not count"), table);
     }
 
     private static String wider(String text) {

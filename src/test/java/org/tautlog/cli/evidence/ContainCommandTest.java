@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
@@ -19,6 +20,7 @@ import org.tautlog.cli.ArchivedShift;
 import org.tautlog.cli.CommandLineRun;
 import org.tautlog.cli.MadeLogs;
 import org.tautlog.report.paper.PdfUa;
+import org.tautlog.review.MadeShift;
 
 class ContainCommandTest {
     @TempDir
@@ -122,6 +124,36 @@ class ContainCommandTest {
         assertEquals(6, page.split("<td class=\"id\">", -1).length - 1, "six engines");
         assertTrue(rows.size() > 6 * 8, "every tightening is in the table");
         assertTrue(page.contains("1, 2, 3, 4, 5, 6, 7, 8"), "their bolts together");
+    }
+
+    @Test
+    void a_batch_that_does_not_count_is_told_in_every_report() throws IOException {
+        var archive = ArchivedShift.of(folder, MadeLogs.mixed(folder.resolve("logs")));
+        ArchivedShift.of(folder, MadeLogs.write(folder.resolve("more"), List.of(MadeShift.named("FW-000009", 300))));
+        lengthen(Path.of(archive), "more/S40.csv");
+        var run = contain(archive, "--finding", "turn-short");
+        var told = "bytes instead of ";
+        assertTrue(run.out().contains(told) && run.out().contains("so that the list may lack engines"), run.out());
+        assertEquals("", run.err(), "told once");
+        var reports = folder.resolve("reports");
+        assertTrue(page().contains(told) && page().contains("What may be missing?"), "on the page");
+        var json = new ObjectMapper().readTree(Files.readString(reports.resolve("containment.json")));
+        assertTrue(json.at("/problems/0").asText().contains(told), json.at("/problems").toString());
+        try (var pdf = Loader.loadPDF(reports.resolve("containment.pdf").toFile())) {
+            assertTrue(new PDFTextStripper().getText(pdf).contains(told), "in print");
+        }
+        var none = contain(archive, "--finding", "weak-bolt");
+        assertTrue(none.exitCode() == 3 && none.err().contains(told), none.toString());
+    }
+
+    private static void lengthen(Path archive, String source) throws IOException {
+        try (var batches = Files.list(archive.resolve("batches"))) {
+            for (var batch : batches.toList()) {
+                if (Files.readString(batch.resolve("manifest.json")).contains(source)) {
+                    Files.write(batch.resolve("judgements-1.parquet"), new byte[2], StandardOpenOption.APPEND);
+                }
+            }
+        }
     }
 
     private String page() throws IOException {
