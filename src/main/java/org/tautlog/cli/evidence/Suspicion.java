@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.cli.terminal.Refusal;
@@ -18,11 +19,14 @@ import org.tautlog.review.evidence.Bracketing;
 import org.tautlog.review.evidence.Containment;
 import org.tautlog.review.evidence.ExplainedStep;
 import org.tautlog.review.evidence.StandingSearch;
+import org.tautlog.review.evidence.StepSpan;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 
 /** What a containment starts from: exactly one of an engine, a finding, a spindle at a moment, a lot. */
 final class Suspicion {
+    private static final int MOST_STEPS = 5;
+
     @Option(names = "--serial", paramLabel = "S", description = "From what is wrong with this engine.")
     private String serial = "";
 
@@ -96,16 +100,29 @@ final class Suspicion {
     }
 
     List<Containment> contain(StandingSearch standing) throws IOException {
-        var found = found(standing);
+        refuseUnclear();
+        var bracketing = new Bracketing(
+                standing, Duration.ofMinutes(clockMargin), explanation == null ? null : explanation.step());
+        var found = found(standing, bracketing);
         if (explanation != null
                 && found.stream().allMatch(one -> one.explained().isEmpty())) {
-            throw Refusal.wrongUse("no level of these spindles moves for good at " + explanation.from
-                    + "; that word explains nothing, and nothing is written");
+            throw Refusal.wrongUse("no level that holds these engines moves for good at " + explanation.from
+                    + "; that word explains nothing, and nothing is written" + spans(bracketing.steps()));
         }
         return found;
     }
 
-    private List<Containment> found(StandingSearch standing) throws IOException {
+    private static String spans(List<StepSpan> steps) {
+        return steps.isEmpty()
+                ? ""
+                : steps.stream()
+                        .limit(MOST_STEPS)
+                        .map(step -> Terminal.harmless(step.feature().title() + " on " + step.place() + " "
+                                + step.from().map(from -> "from " + from + " to ").orElse("up to ") + step.to()))
+                        .collect(Collectors.joining(", ", "; a word may explain a step of ", ""));
+    }
+
+    private void refuseUnclear() {
         long given = Stream.of(serial, finding, station, lot)
                 .filter(word -> !word.isEmpty())
                 .count();
@@ -116,8 +133,9 @@ final class Suspicion {
         if (clockMargin < 0) {
             throw Refusal.wrongUse("--clock-margin is " + clockMargin + "; clocks differ by 0 minutes or more");
         }
-        var bracketing = new Bracketing(
-                standing, Duration.ofMinutes(clockMargin), explanation == null ? null : explanation.step());
+    }
+
+    private List<Containment> found(StandingSearch standing, Bracketing bracketing) throws IOException {
         var lots = new BoltLots(standing, Duration.ofMinutes(clockMargin));
         if (!lot.isEmpty()) {
             return lots.of(lot).stream().toList();

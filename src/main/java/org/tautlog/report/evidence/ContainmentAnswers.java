@@ -2,6 +2,7 @@ package org.tautlog.report.evidence;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tautlog.problem.Problem;
 import org.tautlog.report.words.Figures;
@@ -11,7 +12,9 @@ import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
 import org.tautlog.review.evidence.EngineHold;
 import org.tautlog.review.evidence.LotReach;
+import org.tautlog.review.evidence.WordMet;
 import org.tautlog.review.stream.Change;
+import org.tautlog.review.stream.ChartedFeature;
 import org.tautlog.trace.TraceIdentity;
 
 /** The answers to a reader's questions about a containment, in sentences made of its own numbers. */
@@ -55,11 +58,7 @@ public final class ContainmentAnswers {
                                 .firstGood()
                                 .map(ContainmentAnswers::words)
                                 .orElse(
-                                        containment.change().isPresent()
-                                                        && containment.back().isEmpty()
-                                                        && containment
-                                                                .explained()
-                                                                .isEmpty()
+                                        containment.isStillMoved()
                                                 ? "open to the end of the archive: the level has not come back for certain"
                                                 : "none in the archive")
                         + '.');
@@ -81,9 +80,10 @@ public final class ContainmentAnswers {
         containment
                 .explained()
                 .ifPresent(
-                        step -> answer.add("A level moved for good there, as " + step.by() + " states: “" + step.why()
-                                + "”. From " + Times.minutes(step.from())
-                                + " on the new level counts as good, on that word alone."));
+                        met -> answer.add(Sentence.capital(titles(met)) + " moved for good there, as "
+                                + met.word().by() + " states: “" + met.word().why() + "”. From "
+                                + Times.minutes(met.word().from())
+                                + " on the new level of it counts as good, on that word alone."));
         answer.addAll(
                 containment
                         .change()
@@ -162,10 +162,30 @@ public final class ContainmentAnswers {
                         .map(there -> level + " came back at " + place(there) + "; before "
                                 + there.latest().serial() + " none is known good.")
                         .orElse(
-                                containment.explained().isPresent()
-                                        ? "It counts as moved up to the moment of that word."
-                                        : level
-                                                + " has not come back for certain: while it is moved, conforming is not known good."));
+                                containment.isStillMoved()
+                                        ? level
+                                                + " has not come back for certain: while it is moved, conforming is not known good."
+                                                + missed(containment)
+                                        : "It counts as moved up to the moment of that word."));
+    }
+
+    private static String missed(Containment containment) {
+        return containment
+                .explained()
+                .map(met -> " That word does not explain it"
+                        + met.missed()
+                                .map(step -> ": one with a moment "
+                                        + step.from()
+                                                .map(from -> "from " + Times.minutes(from) + " to ")
+                                                .orElse("up to ")
+                                        + Times.minutes(step.to()) + " would")
+                                .orElse("")
+                        + '.')
+                .orElse("");
+    }
+
+    private static String titles(WordMet met) {
+        return met.features().stream().map(ChartedFeature::title).collect(Collectors.joining(" and "));
     }
 
     private static String place(Change change) {

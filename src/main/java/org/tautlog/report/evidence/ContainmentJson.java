@@ -18,6 +18,7 @@ import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
 import org.tautlog.review.evidence.EngineHold;
 import org.tautlog.review.stream.Change;
+import org.tautlog.review.stream.ChartedFeature;
 import org.tautlog.trace.TraceIdentity;
 
 /** A containment as one JSON object. Keys never change their meaning; an end that is open is null. */
@@ -104,11 +105,14 @@ public final class ContainmentJson {
             json.none("explained");
             return;
         }
-        var step = one.explained().get();
+        var met = one.explained().get();
+        var step = met.word();
         json.object("explained", () -> {
             json.text("from", Times.iso(step.from()));
             json.text("by", step.by());
             json.text("why", step.why());
+            json.texts("features", met.features().stream().map(ChartedFeature::key));
+            json.yes("meetsChange", met.meetsChange());
         });
     }
 

@@ -27,7 +27,8 @@ import org.tautlog.trace.TraceIdentity;
  * @param end place of the first known good; past the last tightening where the bracket is open to the end
  * @param changeOrNull where the level moved; null where none did for certain
  * @param backOrNull where it came back; null where it did not
- * @param explainedOrNull place of the first tightening from a person's word on; null where none explains a step there
+ * @param explainedOrNull place of the first tightening from a person's word on; null where none explains a step of this
+ *     feature
  */
 public record BracketCourse(
         ChartedFeature feature,
@@ -94,7 +95,7 @@ public record BracketCourse(
             int begin,
             int end,
             Optional<MovedLevel> moved,
-            OptionalInt explained) {
+            List<MovedLevel> all) {
         int around = Math.max(LEAST_AROUND, Math.min(MOST_AROUND, end - begin));
         int first = Math.max(0, begin - around);
         int last = Math.min(there.size() - 1, end + around);
@@ -127,7 +128,11 @@ public record BracketCourse(
                 moved.flatMap(level -> level.back()
                                 .map(back -> new Step(level.backFrom(), place(there, back.first()), level.end())))
                         .orElse(null),
-                explained.isPresent() ? explained.getAsInt() : null));
+                all.stream()
+                        .filter(level -> level.explained() && level.change().feature() == feature)
+                        .map(MovedLevel::end)
+                        .findFirst()
+                        .orElse(null)));
     }
 
     private static int place(List<BriefJudgement> there, TraceIdentity identity) {

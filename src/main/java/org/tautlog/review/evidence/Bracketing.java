@@ -5,8 +5,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.joint.window.FindingCode;
@@ -14,6 +16,7 @@ import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Verdict;
 import org.tautlog.review.stream.Levels;
 import org.tautlog.review.stream.Stream;
+import org.tautlog.trace.TraceIdentity;
 
 /** Finds the bracket of a cause among all judgements that stand. */
 public final class Bracketing {
@@ -21,6 +24,7 @@ public final class Bracketing {
     private final Duration clockMargin;
     private final @Nullable ExplainedStep explained;
     private final BoltLots lots;
+    private final Set<StepSpan> steps = new LinkedHashSet<>();
 
     /**
      * A search among judgements.
@@ -89,10 +93,8 @@ public final class Bracketing {
         var told = moved.stream()
                 .filter(level -> level.reaches(inner + 1, innerEnd - 1))
                 .min(Comparator.comparing(one -> one.back().isPresent() || one.explained()));
-        var explainedFrom = moved.stream()
-                .filter(MovedLevel::explained)
-                .mapToInt(MovedLevel::end)
-                .findFirst();
+        var identities = there.stream().map(BriefJudgement::identity).toList();
+        moved.forEach(level -> level.span(stream.words(), identities).ifPresent(steps::add));
         return Optional.of(new Containment(
                 stream.words(),
                 code == null ? "" : code.title(),
@@ -104,11 +106,36 @@ public final class Bracketing {
                 there.size(),
                 clockMargin,
                 timed
-                        ? BracketCourse.of(levels, there, code, suspect, begin, end, told, explainedFrom)
+                        ? BracketCourse.of(levels, there, code, suspect, begin, end, told, moved)
                                 .orElse(null)
                         : null,
-                explainedFrom.isPresent() ? explained : null,
+                met(moved, told, stream, identities),
                 lots.met(contained)));
+    }
+
+    /** {@return where the levels step that held the brackets so far, as far as a person's word may explain them} */
+    public List<StepSpan> steps() {
+        return List.copyOf(steps);
+    }
+
+    private @Nullable WordMet met(
+            List<MovedLevel> moved, Optional<MovedLevel> told, Stream stream, List<TraceIdentity> identities) {
+        var features = moved.stream()
+                .filter(MovedLevel::explained)
+                .map(level -> level.change().feature())
+                .distinct()
+                .sorted()
+                .toList();
+        if (explained == null || features.isEmpty()) {
+            return null;
+        }
+        return new WordMet(
+                explained,
+                features,
+                told.filter(MovedLevel::explained).isPresent(),
+                told.filter(level -> !level.explained())
+                        .flatMap(level -> level.span(stream.words(), identities))
+                        .orElse(null));
     }
 
     private static int lastGood(List<BriefJudgement> there, List<MovedLevel> moved, int suspect) {

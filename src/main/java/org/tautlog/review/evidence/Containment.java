@@ -29,8 +29,7 @@ import org.tautlog.trace.TraceIdentity;
  * @param searched how many tightenings the place has in the archive
  * @param clockMargin by how much clocks may differ; zero where they are taken as set alike
  * @param courseOrNull the course of a feature around the bracket; null where none is charted, as of a lot
- * @param explainedOrNull a person's word on a step there that closes the bracket; null where there is none, or it meets no
- *     step of this place
+ * @param explainedOrNull a person's word on a step there; null where there is none, or it meets no step of this place
  * @param lots the bolt lots met inside, most met first; none where the place is a lot
  */
 public record Containment(
@@ -44,7 +43,7 @@ public record Containment(
         int searched,
         Duration clockMargin,
         @Nullable BracketCourse courseOrNull,
-        @Nullable ExplainedStep explainedOrNull,
+        @Nullable WordMet explainedOrNull,
         List<LotReach> lots) {
     /** How many conforming tightenings in a row count as known good. */
     public static final int GOOD_RUN = 5;
@@ -85,8 +84,13 @@ public record Containment(
     }
 
     /** {@return a person's word on a step there; empty where there is none that meets one} */
-    public Optional<ExplainedStep> explained() {
+    public Optional<WordMet> explained() {
         return Optional.ofNullable(explainedOrNull);
+    }
+
+    /** {@return whether the level told of moved and neither came back nor was explained, so that the bracket is open} */
+    public boolean isStillMoved() {
+        return changeOrNull != null && backOrNull == null && explained().stream().noneMatch(WordMet::meetsChange);
     }
 
     /** {@return the engines to hold, in order} */

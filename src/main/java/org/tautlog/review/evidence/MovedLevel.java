@@ -29,10 +29,18 @@ import org.tautlog.trace.TraceIdentity;
  * @param backFrom place of the first that may be back; where none is, past the last
  * @param end place of the first that is back for certain; where none is, past the last; of a step that a person explained
  *     the first at or after the moment of their word
+ * @param opens whether it leaves the good level, so that a person may explain it
  * @param explained whether a person explained that it moved for good
  */
 record MovedLevel(
-        Change change, @Nullable Change backOrNull, int begin, int sure, int backFrom, int end, boolean explained) {
+        Change change,
+        @Nullable Change backOrNull,
+        int begin,
+        int sure,
+        int backFrom,
+        int end,
+        boolean opens,
+        boolean explained) {
     private static final double LEFT_OVER = 0.25;
 
     /** {@return the change that brought the level back; empty where none did} */
@@ -52,6 +60,15 @@ record MovedLevel(
     /** Whether the level may move, or come back, between two places, both included. */
     boolean movesWithin(int from, int to) {
         return (sure >= from && begin <= to) || (end >= from && backFrom <= to);
+    }
+
+    /** Where a word that explains it must lie; empty where none can. */
+    Optional<StepSpan> span(String place, List<TraceIdentity> identities) {
+        var before = begin == 0 ? null : identities.get(begin - 1).time();
+        var after = identities.get(sure).time();
+        return opens && after != null
+                ? Optional.of(new StepSpan(place, change.feature(), before, after))
+                : Optional.empty();
     }
 
     /** All of one spindle, surest change first. */
@@ -93,7 +110,7 @@ record MovedLevel(
             while (end < identities.size() && time(identities.get(end)).isBefore(moment)) {
                 end++;
             }
-            return Optional.of(new MovedLevel(moved.change, null, moved.begin, moved.sure, end, end, true));
+            return Optional.of(new MovedLevel(moved.change, null, moved.begin, moved.sure, end, end, true, true));
         }
 
         private static OffsetDateTime time(TraceIdentity identity) {
@@ -115,7 +132,7 @@ record MovedLevel(
             }
             var change = changes.get(i);
             var explained = away.isEmpty()
-                    ? word.on(of(change, null, chart, identities), identities)
+                    ? word.on(of(change, null, true, chart, identities), identities)
                     : Optional.<MovedLevel>empty();
             if (explained.isPresent()) {
                 moved.add(explained.get());
@@ -123,15 +140,23 @@ record MovedLevel(
             }
             double left = Math.abs(level(chart, changes, i + 1) - good);
             if (!away.isEmpty() && left <= LEFT_OVER * farthest) {
-                away.forEach(one -> moved.add(of(one, change, chart, identities)));
+                moved.addAll(left(away, change, chart, identities));
                 away.clear();
             } else {
                 away.add(change);
                 farthest = Math.max(farthest, left);
             }
         }
-        away.forEach(one -> moved.add(of(one, null, chart, identities)));
+        moved.addAll(left(away, null, chart, identities));
         return moved;
+    }
+
+    /** Levels that lie away from the good one, the first of which left it. */
+    private static List<MovedLevel> left(
+            List<Change> away, @Nullable Change back, StreamChart chart, List<TraceIdentity> identities) {
+        return away.stream()
+                .map(one -> of(one, back, one.equals(away.get(0)), chart, identities))
+                .toList();
     }
 
     /** The median between two changes that follow each other, counted from the stretch before the first of all. */
@@ -147,12 +172,12 @@ record MovedLevel(
     }
 
     private static MovedLevel of(
-            Change change, @Nullable Change back, StreamChart chart, List<TraceIdentity> identities) {
+            Change change, @Nullable Change back, boolean opens, StreamChart chart, List<TraceIdentity> identities) {
         int earliest = change.point().earliest();
         int begin = earliest == 0 ? 0 : identities.indexOf(chart.tightenings().get(earliest - 1)) + 1;
         int sure = identities.indexOf(chart.tightenings().get(change.point().latest()));
         return back == null
-                ? new MovedLevel(change, null, begin, sure, identities.size(), identities.size(), false)
+                ? new MovedLevel(change, null, begin, sure, identities.size(), identities.size(), opens, false)
                 : new MovedLevel(
                         change,
                         back,
@@ -161,6 +186,7 @@ record MovedLevel(
                         identities.indexOf(chart.tightenings().get(back.point().earliest())),
                         identities.lastIndexOf(
                                 chart.tightenings().get(back.point().latest())),
+                        opens,
                         false);
     }
 }

@@ -13,7 +13,8 @@
  * {@link org.tautlog.review.evidence.Bracketing},
  * {@link org.tautlog.review.evidence.BoltLots}, {@link org.tautlog.review.evidence.Containment},
  * {@link org.tautlog.review.evidence.EngineHold}, {@link org.tautlog.review.evidence.Contained}, {@link org.tautlog.review.evidence.BracketCourse},
- * {@link org.tautlog.review.evidence.ExplainedStep}, {@link org.tautlog.review.evidence.LotReach},
+ * {@link org.tautlog.review.evidence.ExplainedStep}, {@link org.tautlog.review.evidence.WordMet},
+ * {@link org.tautlog.review.evidence.StepSpan}, {@link org.tautlog.review.evidence.LotReach},
  * {@link org.tautlog.review.evidence.LotPlaces}.
  *
  * <p>May import: review, archive, judge, signature, spc, joint, trace, problem. Refuses to: format, alter a verdict, call

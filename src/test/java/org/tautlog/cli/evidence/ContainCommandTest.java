@@ -112,6 +112,12 @@ class ContainCommandTest {
         var wrong = contain(archive, word.toArray(String[]::new));
         assertEquals(2, wrong.exitCode());
         assertTrue(wrong.err().contains("that word explains nothing, and nothing is written"), wrong.err());
+        assertTrue(wrong.err().contains("; a word may explain a step of final torque on S50/4 from 2026-03-17T"), wrong.err());
+        word.set(word.size() - 1, "2026-03-17T10:00+01:00");
+        assertEquals(1, contain(archive, word.toArray(String[]::new)).exitCode());
+        assertTrue(page().contains("open to the end of the archive"), "the word meets another level only");
+        assertTrue(page().contains("That word does not explain it: one with a moment from 2026-03-17"), page());
+        assertFalse(page().contains("It counts as moved up to the moment of that word"), "its own level");
         assertEquals(2, contain(archive, "--lot", "A17", "--explained-by", "A").exitCode(), "a word in part");
     }
 

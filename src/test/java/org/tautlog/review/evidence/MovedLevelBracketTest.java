@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -105,7 +107,7 @@ class MovedLevelBracketTest {
         var atTheStep = explained(32, line, word);
         assertTrue(atTheStep.engines().stream().allMatch(one -> one.compareTo(serial(33)) < 0));
         assertEquals(serial(33), atTheStep.firstGood().orElseThrow().serial());
-        assertEquals(word, atTheStep.explained().orElseThrow());
+        assertEquals(word, atTheStep.explained().orElseThrow().word());
     }
 
     @Test
@@ -116,6 +118,34 @@ class MovedLevelBracketTest {
             assertEquals(at(40, line).engines(), found.engines());
             assertTrue(found.explained().isEmpty());
         }
+    }
+
+    @Test
+    void a_word_on_the_step_of_another_feature_leaves_the_bracket_open_and_says_so() throws IOException {
+        var line = line(engine -> engine > 32);
+        var open = new Bracketing(new MadeStanding(line), Duration.ZERO);
+        var told = open.around(SPINDLE, null, one -> one.identity().serial().equals(serial(40)))
+                .orElseThrow()
+                .change()
+                .orElseThrow()
+                .feature();
+        var spans = open.steps();
+        var own = spans.stream().filter(step -> step.feature() == told).toList();
+        assertEquals(1, own.size(), spans.toString());
+        var elsewhere = line.stream()
+                .map(one -> Objects.requireNonNull(one.identity().time()))
+                .filter(time -> spans.stream().anyMatch(step -> holds(step, time)) && !holds(own.get(0), time))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(spans.toString()));
+        var found = explained(40, line, new ExplainedStep(elsewhere, "A. Reviewer", "new bolts"));
+        assertEquals(told, found.change().orElseThrow().feature());
+        assertTrue(found.isStillMoved() && found.firstGood().isEmpty(), found.engines().toString());
+        assertEquals(own.get(0), found.explained().orElseThrow().missed().orElseThrow());
+        assertTrue(found.course().orElseThrow().explained().isEmpty(), "no mark on the chart of what is not explained");
+    }
+
+    private static boolean holds(StepSpan step, OffsetDateTime moment) {
+        return !moment.isBefore(step.from().orElse(OffsetDateTime.MIN)) && !moment.isAfter(step.to());
     }
 
     @Test
