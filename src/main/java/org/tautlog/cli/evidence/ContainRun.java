@@ -38,7 +38,7 @@ final class ContainRun {
             if (places.isEmpty()) {
                 problems.forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
                 throw Refusal.nothingRead(
-                        "the archive shows no such suspect; nothing is contained, nothing is cleared");
+                        suspicion.unfound(query, standing) + "; nothing is contained, nothing is cleared");
             }
             return new Found(new EngineHold(suspicion.words(), places, problems), shown);
         }

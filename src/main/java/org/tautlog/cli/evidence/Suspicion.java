@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.tautlog.archive.ArchiveQuery;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.joint.window.FindingCode;
@@ -110,6 +111,27 @@ final class Suspicion {
                     + "; that word explains nothing, and nothing is written" + spans(bracketing.steps()));
         }
         return found;
+    }
+
+    /** Why nothing is held: what was asked for is not there, or nothing about it is suspect. */
+    String unfound(ArchiveQuery query, StandingSearch standing) throws IOException {
+        if (serial.isEmpty()) {
+            return "the archive shows no such suspect";
+        }
+        var bolts = standing.ofEngine(serial).stream()
+                .map(one -> one.identity().bolt())
+                .distinct()
+                .sorted(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))
+                .map(Terminal::harmless)
+                .toList();
+        if (bolts.isEmpty()) {
+            return DossierRun.absent(query, serial);
+        }
+        return bolt.isEmpty()
+                ? "every tightening of " + Terminal.harmless(serial) + " conforms; to bracket one all the same name it"
+                        + " with --bolt N: " + String.join(", ", bolts)
+                : "the archive has no recording of bolt " + Terminal.harmless(bolt) + " of " + Terminal.harmless(serial)
+                        + "; there are " + String.join(", ", bolts);
     }
 
     private static String spans(List<StepSpan> steps) {

@@ -53,6 +53,25 @@ class ContainCommandTest {
     }
 
     @Test
+    void an_engine_that_is_not_there_is_told_from_one_that_conforms() throws IOException {
+        var archive = ArchivedShift.of(folder, MadeLogs.good(folder.resolve("logs")));
+        var unknown = contain(archive, "--serial", "FW-00001");
+        assertEquals(3, unknown.exitCode());
+        assertTrue(unknown.err().contains("knows no engine FW-00001; nearest: FW-000001"), unknown.err());
+        var sound = contain(archive, "--serial", "FW-000001");
+        assertEquals(3, sound.exitCode());
+        assertTrue(sound.err().contains("every tightening of FW-000001 conforms; to bracket one all the"), sound.err());
+        var bolt = sound.err().replaceFirst("(?s).*--bolt N: ([^;]+);.*", "$1");
+        var bracketed = contain(archive, "--serial", "FW-000001", "--bolt", bolt, "--no-pdf");
+        assertEquals(1, bracketed.exitCode(), bracketed.toString());
+        var elsewhere = contain(archive, "--serial", "FW-000001", "--bolt", "77");
+        assertTrue(elsewhere.err().contains("has no recording of bolt 77 of FW-000001; there are " + bolt), elsewhere.err());
+        for (var refused : List.of(unknown, sound, elsewhere)) {
+            assertTrue(refused.err().contains("nothing is contained, nothing is cleared"), refused.err());
+        }
+    }
+
+    @Test
     void page_print_list_and_json_name_the_same_engines_and_why() throws IOException {
         var archive = ArchivedShift.of(folder, MadeLogs.mixed(folder.resolve("logs")));
         assertEquals(
