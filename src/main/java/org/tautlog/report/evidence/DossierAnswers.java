@@ -60,11 +60,17 @@ public final class DossierAnswers {
                 answer.add(name(position) + ": " + position.standing().word() + headline(position) + ".");
             }
             outrun(position).ifPresent(answer::add);
+            position.decidedBy().ifPresent(decision -> answer.add(covered(position, decision)));
         }
         for (var position : dossier.positions()) {
             position.attempts().forEach(attempt -> departure(position, attempt).ifPresent(answer::add));
         }
-        dossier.decisions().stream().filter(KeptDecision::standing).forEach(decision -> answer.add(sentence(decision)));
+        var told = dossier.positions().stream()
+                .flatMap(position -> position.decidedBy().stream())
+                .toList();
+        dossier.decisions().stream()
+                .filter(decision -> decision.standing() && !told.contains(decision))
+                .forEach(decision -> answer.add(sentence(decision)));
         return answer;
     }
 
@@ -110,6 +116,17 @@ public final class DossierAnswers {
                                 + '.');
         dossier.problems().stream().map(Problem::sentence).forEach(answer::add);
         return answer;
+    }
+
+    /** What a decision covers stays told: a reader of the answer alone must know which bolt it was, and why. */
+    private static String covered(BoltPosition position, KeptDecision decision) {
+        var judgement = position.last().orElseThrow().judgement();
+        return name(position) + ": " + judgement.verdict().word()
+                + judgement.findings().stream()
+                        .filter(finding -> finding.severity() != Consequence.NOTE)
+                        .map(finding -> ListedModel.title(finding) + " (" + ListedModel.message(finding) + ')')
+                        .collect(Collectors.joining("; ", ", ", ""))
+                + ". Decided: " + sentence(decision);
     }
 
     private static Optional<String> outrun(BoltPosition position) {

@@ -52,6 +52,11 @@ public final class DossierJson {
         json.text("station", position.station());
         json.text("bolt", position.bolt());
         json.text("standing", Word.of(position.standing()));
+        if (position.decidedBy().isPresent()) {
+            json.count("decidedBy", position.decidedBy().get().entry());
+        } else {
+            json.none("decidedBy");
+        }
         json.list("repeats", position.repeats(), repeat -> {
             json.count("attempt", repeat.attempt());
             json.text("need", Word.of(repeat.need()));

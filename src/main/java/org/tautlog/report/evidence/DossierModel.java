@@ -21,6 +21,7 @@ import org.tautlog.review.EngineClampLoad;
 import org.tautlog.review.evidence.BoltPosition;
 import org.tautlog.review.evidence.EngineDossier;
 import org.tautlog.review.evidence.EngineTightening;
+import org.tautlog.review.evidence.PositionStanding;
 import org.tautlog.review.evidence.Repeat;
 import org.tautlog.review.evidence.Said;
 import org.tautlog.review.stream.Stream;
@@ -46,6 +47,7 @@ final class DossierModel {
         model.put("unknown", DossierAnswers.unknown(dossier));
         model.put("others", DossierAnswers.others(dossier));
         model.put("plan", JointPlan.of(dossier));
+        model.put("decided", !dossier.standing(PositionStanding.DECIDED).isEmpty());
         model.put("load", dossier.clampLoad().map(DossierModel::load).orElse(""));
         model.put(
                 "positions",

@@ -110,7 +110,8 @@ final class JointPlan {
             case NONCONFORMING -> "nonconforming";
             case MISSING, UNDECIDED_REPEAT, UNJUDGED -> "unjudged";
             case REVIEW -> "review";
-            case DECIDED, CONFORMING -> "conforming";
+            case DECIDED -> "decided";
+            case CONFORMING -> "conforming";
         };
     }
 

@@ -16,6 +16,7 @@ import org.tautlog.archive.KeptDecision;
  * @param standing how the position stands
  * @param outrunOrNull an acceptance or release that does not cover the last attempt, which came, or was judged worse,
  *     after it; null where none
+ * @param decidedByOrNull the decision that covers what the last attempt's verdict leaves open; null unless it stands as decided
  */
 public record BoltPosition(
         String station,
@@ -23,7 +24,8 @@ public record BoltPosition(
         List<EngineTightening> attempts,
         List<Repeat> repeats,
         PositionStanding standing,
-        @Nullable KeptDecision outrunOrNull) {
+        @Nullable KeptDecision outrunOrNull,
+        @Nullable KeptDecision decidedByOrNull) {
     public BoltPosition {
         Objects.requireNonNull(station, "station");
         Objects.requireNonNull(bolt, "bolt");
@@ -33,6 +35,10 @@ public record BoltPosition(
         if (attempts.isEmpty() != (standing == PositionStanding.MISSING)) {
             throw new IllegalArgumentException("bolt " + bolt + " has " + attempts.size() + " attempts and stands as "
                     + standing + "; it is missing exactly where there is none");
+        }
+        if ((decidedByOrNull != null) != (standing == PositionStanding.DECIDED)) {
+            throw new IllegalArgumentException("bolt " + bolt + " stands as " + standing + " with decidedBy "
+                    + decidedByOrNull + "; it is decided exactly where a decision covers it");
         }
     }
 
@@ -44,5 +50,10 @@ public record BoltPosition(
     /** {@return an acceptance or release that does not cover the last attempt as it is judged now; empty where there is none} */
     public Optional<KeptDecision> outrun() {
         return Optional.ofNullable(outrunOrNull);
+    }
+
+    /** {@return the decision that covers what the last attempt's verdict leaves open; empty unless it stands as decided} */
+    public Optional<KeptDecision> decidedBy() {
+        return Optional.ofNullable(decidedByOrNull);
     }
 }

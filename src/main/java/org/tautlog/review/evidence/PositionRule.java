@@ -2,6 +2,7 @@ package org.tautlog.review.evidence;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.joint.window.Consequence;
@@ -20,13 +21,17 @@ final class PositionRule {
         boolean accepted = acceptance != null
                 && !attempts.isEmpty()
                 && DecisionReach.covers(acceptance, attempts.get(attempts.size() - 1));
+        var standing = standing(attempts, repeats, accepted);
         return new BoltPosition(
                 station,
                 bolt,
                 attempts,
                 repeats,
-                standing(attempts, repeats, accepted),
-                accepted || attempts.isEmpty() ? null : acceptance);
+                standing,
+                accepted || attempts.isEmpty() ? null : acceptance,
+                standing != PositionStanding.DECIDED
+                        ? null
+                        : accepted ? acceptance : last(repeats).orElse(null));
     }
 
     private static List<Repeat> repeats(String bolt, List<EngineTightening> attempts, List<KeptDecision> decisions) {
@@ -91,6 +96,12 @@ final class PositionRule {
     }
 
     private static boolean settled(List<Repeat> repeats) {
-        return !repeats.isEmpty() && repeats.get(repeats.size() - 1).decision().isPresent();
+        return last(repeats).isPresent();
+    }
+
+    private static Optional<KeptDecision> last(List<Repeat> repeats) {
+        return repeats.isEmpty()
+                ? Optional.empty()
+                : repeats.get(repeats.size() - 1).decision();
     }
 }

@@ -108,6 +108,10 @@ class EngineCommandTest {
         var dossier = json(run);
         assertEquals(0, run.exitCode(), run.toString());
         assertEquals("sound-by-decision", dossier.get("soundness").textValue());
+        var sound = dossier.get("sound");
+        assertEquals(2, sound.size(), "the covered bolt with its decision, told once: " + sound);
+        assertTrue(sound.get(1).asText().matches("Bolt \\S+ \\(S40\\): nonconforming, turn too short \\(.*\\)\\. Decided: Accept, .*by hand”\\."), sound.toString());
+        assertEquals(dossier.at("/decisions/1/entry"), dossier.at("/positions/0/decidedBy"));
         assertEquals(2, dossier.get("decisions").size());
         assertFalse(dossier.get("decisions").get(0).get("stands").booleanValue());
         assertTrue(dossier.get("decisions").get(1).get("stands").booleanValue());
@@ -115,6 +119,8 @@ class EngineCommandTest {
         var page = Files.readString(folder.resolve("reports/engine-FW-000002.html"));
         assertFalse(page.contains("<i>short"), "markup from a person");
         assertTrue(page.contains("&lt;i&gt;short"), "a reason as text");
+        assertTrue(page.contains("href=\"#m-decided\"/></svg>decided"), "a mark of its own");
+        assertTrue(page.contains("flag</span>: the verdict leaves something open"), "and its key");
     }
 
     @Test
