@@ -44,7 +44,12 @@ final class Trouble {
     private static ExitCode exitCode(Exception failure) {
         return failure instanceof Refusal refusal
                 ? refusal.exitCode()
-                : isRefusal(failure) ? ExitCode.WRONG_USE : ExitCode.FAILED;
+                : isOfTheDisk(failure) ? ExitCode.WRONG_USE : ExitCode.FAILED;
+    }
+
+    /** A file that is not there, a folder that may not be written, a disk that is full: nothing that the program did. */
+    private static boolean isOfTheDisk(Exception failure) {
+        return failure instanceof IOException || failure instanceof UncheckedIOException;
     }
 
     static int outOfMemory(OutOfMemoryError full, PrintWriter err, boolean debug) {

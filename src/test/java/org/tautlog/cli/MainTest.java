@@ -3,9 +3,11 @@ package org.tautlog.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
 import org.junit.jupiter.api.Test;
 import org.tautlog.cli.terminal.Refusal;
@@ -57,6 +59,8 @@ class MainTest {
         var line = new CommandLine(new Empty()).setErr(new PrintWriter(new StringWriter()));
         assertEquals(4, Trouble.report(new IllegalStateException("x"), line, false));
         assertEquals(2, Trouble.report(Refusal.wrongUse("x"), line, false));
+        assertEquals(2, Trouble.report(new AccessDeniedException("evidence/lock"), line, false));
+        assertEquals(2, Trouble.report(new UncheckedIOException(new IOException("No space left")), line, false));
         assertEquals(3, Trouble.report(Refusal.nothingRead("x"), line, false));
     }
 

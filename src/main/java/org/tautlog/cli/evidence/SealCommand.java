@@ -1,11 +1,12 @@
 package org.tautlog.cli.evidence;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.tautlog.archive.ledger.SealKeys;
 import org.tautlog.cli.terminal.ExitCode;
+import org.tautlog.cli.terminal.Refusal;
+import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.report.evidence.ArchiveJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -47,7 +48,10 @@ final class SealCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        var privateKey = SealKeys.privateKey(Files.readString(key));
+        if (by.isBlank() || by.lines().count() != 1) {
+            throw Refusal.wrongUse("--by is '" + Terminal.harmless(by) + "'; one line with a name is needed");
+        }
+        var privateKey = KeyFile.read(key, SealKeys::privateKey);
         var text = archive.open().seal(privateKey, by, ArchiveOption.stamp());
         spec.commandLine()
                 .getOut()

@@ -1,7 +1,6 @@
 package org.tautlog.cli.evidence;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -40,7 +39,7 @@ import picocli.CommandLine.Spec;
         exitCodeList = {
             "0:all that was ever kept is there, unaltered",
             "1:something was altered, is missing or was added",
-            "2:the command line cannot be used",
+            "2:the command line, or a file or folder, cannot be used",
             "4:the program itself failed"
         },
         mixinStandardHelpOptions = true)
@@ -82,7 +81,7 @@ final class VerifyCommand implements Callable<Integer> {
                 Progress.onTerminal("checking batches", spec.commandLine().getErr())) {
             return key == null
                     ? archive.open().verify(progress::step)
-                    : archive.open().verify(SealKeys.publicKey(Files.readString(key)), seals, progress::step);
+                    : archive.open().verify(KeyFile.read(key, SealKeys::publicKey), seals, progress::step);
         }
     }
 

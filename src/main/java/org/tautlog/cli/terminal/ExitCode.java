@@ -9,8 +9,8 @@ public enum ExitCode {
     ALL_CONFORMING(0, "everything asked for was done, and all that was judged conforms"),
     /** Something asks for a person. */
     NOT_ALL_CONFORMING(1, "something does not conform, needs a person, could not be judged or was rejected"),
-    /** The words of the command line or the joint specification cannot be used. */
-    WRONG_USE(2, "the command line or the joint specification cannot be used"),
+    /** The words of the command line, the joint specification, or a file or folder cannot be used. */
+    WRONG_USE(2, "the command line, the joint specification, or a file or folder cannot be used"),
     /** Nothing could be read. */
     NOTHING_READ(3, "nothing could be read"),
     /** The program failed. */

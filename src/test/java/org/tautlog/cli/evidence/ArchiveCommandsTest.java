@@ -95,6 +95,22 @@ class ArchiveCommandsTest {
     }
 
     @Test
+    void a_key_or_a_name_that_cannot_be_used_is_wrong_use() throws Exception {
+        var archive = imported();
+        var pair = KeyPairGenerator.getInstance("RSA").generateKeyPair();
+        var rsa = pem("PRIVATE KEY", pair.getPrivate().getEncoded());
+        var none = folder.resolve("none.key").toString();
+        var foreign = CommandLineRun.of("seal", "--archive", archive, "--key", rsa, "--by", "A");
+        assertEquals(2, foreign.exitCode());
+        assertTrue(foreign.err().contains("PRIVATE-KEY.pem cannot be used as a key: the text holds no Ed25519"), foreign.err());
+        assertEquals(2, CommandLineRun.of("seal", "--archive", archive, "--key", none, "--by", "A").exitCode());
+        assertEquals(2, CommandLineRun.of("verify", "--archive", archive, "--key", rsa).exitCode());
+        var blank = CommandLineRun.of("seal", "--archive", archive, "--key", rsa, "--by", " ");
+        assertEquals(2, blank.exitCode());
+        assertTrue(blank.err().contains("--by is ' '; one line with a name is needed"), blank.err());
+    }
+
+    @Test
     void a_seal_is_made_and_checked_with_the_keys_of_two_files() throws Exception {
         var archive = imported();
         var keys = KeyPairGenerator.getInstance("Ed25519").generateKeyPair();
