@@ -1,9 +1,9 @@
 package org.tautlog.cli.evidence;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import org.tautlog.archive.Imported;
 import org.tautlog.cli.logs.Judging;
 import org.tautlog.cli.logs.LogInputs;
 import org.tautlog.cli.terminal.Counted;
@@ -45,6 +45,7 @@ final class ImportCommand implements Callable<Integer>, Help.Judging {
     @Override
     public Integer call() throws IOException {
         var line = spec.commandLine();
+        long start = System.nanoTime();
         var result = ImportRun.run(inputs.request(), archive.create(), ArchiveOption.stamp(), line.getErr());
         Judging.orRefuse(result.read());
         line.getOut()
@@ -52,21 +53,28 @@ final class ImportCommand implements Callable<Integer>, Help.Judging {
                         json
                                 ? ArchiveJson.of(
                                         result.imported(), result.read().problems())
-                                : sentence(result.imported()));
+                                : sentence(result, Duration.ofNanos(System.nanoTime() - start)));
         return ExitCode.ofReading(result.read()).number();
     }
 
-    private String sentence(Imported imported) {
+    private String sentence(ImportRun.Result result, Duration taken) {
+        var imported = result.imported();
+        double seconds = taken.toMillis() / 1000.0;
         return imported.changedNothing()
                 ? "nothing new: all of it is in " + archive.folder() + " already"
                 : String.format(
                         Locale.ROOT,
-                        "kept in %s as batch %s: %s of %s (%d already there), %s",
+                        "kept in %s as batch %s: %s of %s (%d already there), %s; %s and %s rejected; in %.1f s, %.0f"
+                                + " traces a second",
                         archive.folder(),
                         imported.batch(),
                         Counted.of(imported.traces(), "trace"),
                         Counted.of(imported.newSources().size(), "new file"),
                         imported.knownSources().size(),
-                        Counted.of(imported.judgements(), "verdict"));
+                        Counted.of(imported.judgements(), "verdict"),
+                        Counted.of(result.read().traces().rejected(), "trace"),
+                        Counted.of(result.read().files().rejected(), "file"),
+                        seconds,
+                        imported.traces() / Math.max(seconds, 0.001));
     }
 }

@@ -46,16 +46,22 @@ public final class Judging {
      */
     public static ReadSummary look(JudgingRequest request, PrintWriter err, JudgesInOrder.Sink sink) {
         ReadSummary summary;
-        int threads = Runtime.getRuntime().availableProcessors();
-        try (var progress = Progress.onTerminal("judging", err);
-                var judges = new JudgesInOrder(request.specification(), threads, (judgement, curve) -> {
-                    sink.accept(judgement, curve);
-                    progress.step();
-                })) {
-            summary = LogReader.read(request.logs(), request.options().withThreads(threads), judges::judge);
-            judges.finish();
+        try (var progress = Progress.onTerminal("judging", err)) {
+            summary = look(request, FilesAtHand.of(request, progress), sink);
         }
         ReadingAccount.print(summary, err);
         return summary;
+    }
+
+    private static ReadSummary look(JudgingRequest request, FilesAtHand files, JudgesInOrder.Sink sink) {
+        int threads = Runtime.getRuntime().availableProcessors();
+        try (var judges = new JudgesInOrder(request.specification(), threads, (judgement, curve) -> {
+            sink.accept(judgement, curve);
+            files.next(judgement);
+        })) {
+            var summary = LogReader.read(request.logs(), request.options().withThreads(threads), judges::judge);
+            judges.finish();
+            return summary;
+        }
     }
 }

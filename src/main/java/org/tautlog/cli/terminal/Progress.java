@@ -1,6 +1,9 @@
 package org.tautlog.cli.terminal;
 
 import java.io.PrintWriter;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
 import me.tongfei.progressbar.DelegatingProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
@@ -40,6 +43,7 @@ public final class Progress implements AutoCloseable {
                 .setStyle(style)
                 .setInitialMax(-1)
                 .setUpdateIntervalMillis(200)
+                .showSpeed(new DecimalFormat("0", DecimalFormatSymbols.getInstance(Locale.ROOT)))
                 .setConsumer(new DelegatingProgressBarConsumer(
                         line -> {
                             err.print('\r' + line);
@@ -54,6 +58,22 @@ public final class Progress implements AutoCloseable {
     public void step() {
         if (bar != null) {
             bar.step();
+        }
+    }
+
+    /** {@return whether somebody sees it, so that it is worth counting what lies ahead} */
+    public boolean isShown() {
+        return bar != null;
+    }
+
+    /**
+     * Says beside the bar how far the run is.
+     *
+     * @param where the file at hand, say, and how many there are
+     */
+    public void at(String where) {
+        if (bar != null) {
+            bar.setExtraMessage(", " + where);
         }
     }
 

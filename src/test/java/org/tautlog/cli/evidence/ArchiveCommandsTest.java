@@ -43,7 +43,8 @@ class ArchiveCommandsTest {
         assertTrue(
                 first.out()
                         .matches(
-                                "kept in .* as batch \\S+: 3 traces of 1 new file \\(0 already there\\), 3 verdicts\\R"),
+                                "kept in .* as batch \\S+: 3 traces of 1 new file \\(0 already there\\), 3 verdicts; 0 traces and 0 files rejected;"
+                                        + " in \\d+\\.\\d s, \\d+ traces a second\\R"),
                 first.out());
         var second = CommandLineRun.of("import", log.toString(), "--archive", archive);
         assertEquals(0, second.exitCode(), second.err());

@@ -20,6 +20,18 @@ final class ProgressTest {
     }
 
     @Test
+    void progress_says_how_fast_and_how_far_it_is() {
+        var err = new StringWriter();
+        try (var progress = Progress.on("reading", new PrintWriter(err), true, ProgressBarStyle.UNICODE_BLOCK)) {
+            progress.at("file 3 of 10");
+            for (int i = 0; i < 1200; i++) {
+                progress.step();
+            }
+        }
+        assertTrue(err.toString().contains("/s, file 3 of 10"), err.toString());
+    }
+
+    @Test
     void progress_leaves_a_clean_line_behind() {
         var err = new StringWriter();
         try (var progress = Progress.on("reading", new PrintWriter(err), true, ProgressBarStyle.UNICODE_BLOCK)) {
