@@ -48,9 +48,13 @@ final class DecideCommand implements Callable<Integer>, Help.Judging {
 
     @Parameters(
             index = "1",
+            arity = "0..1",
             paramLabel = "ACTION",
             description = "accept, re-tighten (with a new bolt), replace, quarantine or release.")
-    private String action = "";
+    private @Nullable String action;
+
+    @Option(names = "--action", paramLabel = "ACTION", description = "The same, by name.")
+    private @Nullable String named;
 
     @Option(names = "--bolt", paramLabel = "N", description = "The bolt position; without it the whole engine.")
     private @Nullable String bolt;
@@ -94,11 +98,7 @@ final class DecideCommand implements Callable<Integer>, Help.Judging {
     }
 
     private Decision decision() {
-        var wanted = DecisionAction.parse(action)
-                .orElseThrow(() -> Refusal.wrongUse("'" + Terminal.harmless(action) + "' is no action; there are "
-                        + Stream.of(DecisionAction.values())
-                                .map(DecisionAction::word)
-                                .collect(Collectors.joining(", "))));
+        var wanted = wanted();
         var position = bolt == null ? "" : bolt.strip();
         if (bolt != null && position.isEmpty()) {
             throw Refusal.wrongUse("--bolt is blank; leave it out to decide about the whole engine");
@@ -108,6 +108,22 @@ final class DecideCommand implements Callable<Integer>, Help.Judging {
         } catch (IllegalArgumentException e) {
             throw Refusal.wrongUse(String.valueOf(e.getMessage()));
         }
+    }
+
+    private DecisionAction wanted() {
+        if ((action == null) == (named == null)) {
+            throw Refusal.wrongUse(
+                    "name one action, after the serial or with --action: " + actions() + "; " + Terminal.harmless(serial)
+                            + (action == null ? " has none" : " has two"));
+        }
+        var word = action == null ? named : action;
+        return DecisionAction.parse(String.valueOf(word))
+                .orElseThrow(() -> Refusal.wrongUse(
+                        "'" + Terminal.harmless(String.valueOf(word)) + "' is no action; there are " + actions()));
+    }
+
+    private static String actions() {
+        return Stream.of(DecisionAction.values()).map(DecisionAction::word).collect(Collectors.joining(", "));
     }
 
     private void refuseUnknown(Archive kept, String position) throws IOException {

@@ -45,6 +45,21 @@ class DecideCommandTest {
     }
 
     @Test
+    void the_action_stands_after_the_serial_or_by_its_name_and_once() throws IOException {
+        var archive =
+                ArchivedShift.of(folder, MadeLogs.write(folder.resolve("logs"), List.of(tightening(SERIAL, "8", 1))));
+        var named = CommandLineRun.of(
+                "decide", SERIAL, "--action", "accept", "--archive", archive, "--by", "A. Reviewer", "--reason", "seen");
+        assertEquals(0, named.exitCode(), named.toString());
+        assertTrue(named.out().contains(": FW-000001 accept, by A. Reviewer"), named.out());
+        assertEquals(2, decide(archive, "accept", "--action", "release").exitCode(), "two");
+        var none = CommandLineRun.of("decide", SERIAL, "--archive", archive, "--by", "A", "--reason", "seen");
+        assertEquals(2, none.exitCode(), "none");
+        assertTrue(none.err().contains("name one action, after the serial or with --action: accept, "), none.err());
+        assertEquals(1, decisions(archive));
+    }
+
+    @Test
     void an_attempt_imported_after_an_acceptance_is_not_covered_by_it() throws IOException {
         var archive =
                 ArchivedShift.of(folder, MadeLogs.write(folder.resolve("logs"), List.of(tightening(SERIAL, "8", 1))));
