@@ -2,6 +2,7 @@ package org.tautlog.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.stream.Stream;
 import org.tautlog.cli.evidence.EvidenceCommands;
@@ -10,6 +11,7 @@ import org.tautlog.cli.shift.ShiftCommands;
 import org.tautlog.cli.simulate.SimulateCommands;
 import org.tautlog.cli.table.TableCommands;
 import org.tautlog.cli.terminal.Help;
+import org.tautlog.cli.terminal.Moment;
 import picocli.CommandLine;
 
 /** The one entry point of the program. */
@@ -44,6 +46,7 @@ public final class Main {
         // Set after the commands are added: what is set reaches only those that are there.
         line.setOut(out)
                 .setErr(err)
+                .registerConverter(OffsetDateTime.class, new Moment())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(Trouble::wrongWords)
                 .setExecutionExceptionHandler(

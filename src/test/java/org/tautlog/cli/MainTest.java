@@ -1,6 +1,7 @@
 package org.tautlog.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -9,6 +10,8 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.tautlog.cli.terminal.Refusal;
 import picocli.CommandLine;
@@ -37,6 +40,28 @@ class MainTest {
         assertEquals("", run.out());
         assertTrue(run.err().startsWith("tautlog: Unknown option: '--colour'"), run.err());
         assertTrue(run.err().contains("See: tautlog --help"), run.err());
+    }
+
+    @Test
+    void a_time_without_its_offset_is_told_what_to_add() {
+        var shift = List.of("shift", "--archive", "evidence", "--from");
+        for (var wrong : List.of("2026-03-17T09:10", "2026-03-17", "17.3.2026")) {
+            var run = CommandLineRun.of(Stream.concat(shift.stream(), Stream.of(wrong)).toArray(String[]::new));
+            assertEquals(2, run.exitCode(), run.toString());
+            assertTrue(run.err().contains("'" + wrong + "' "), run.err());
+            assertTrue(run.err().contains("as in 2026-03-17T09:10+01:00"), run.err());
+            assertFalse(run.err().contains("Exception"), run.err());
+        }
+        var local = CommandLineRun.of("contain", "--archive", "evidence", "--around", "2026-03-17T09:10");
+        assertTrue(local.err().contains("'2026-03-17T09:10' has no offset from UTC; add that of the"), local.err());
+    }
+
+    @Test
+    void a_span_that_ends_before_it_begins_is_wrong_use() {
+        var run = CommandLineRun.of(
+                "shift", "--archive", "evidence", "--from", "2026-03-17T14:00+01:00", "--to", "2026-03-17T06:00+01:00");
+        assertEquals(2, run.exitCode(), run.toString());
+        assertTrue(run.err().contains("is not before --to 2026-03-17T06:00+01:00"), run.err());
     }
 
     @Test

@@ -48,6 +48,9 @@ final class ArchivedShiftInputs {
                     "name --calendar FILE with --shift \"NAME DATE\", or alone for the shift that runs now,"
                             + " or --from and --to without them");
         }
+        if (from != null && to != null && !from.isBefore(to)) {
+            throw Refusal.wrongUse("--from " + from + " is not before --to " + to + "; between them nothing can lie");
+        }
         if (folder != null && logs.given()) {
             throw Refusal.wrongUse("both LOGS and --archive are named; name one of them");
         }
