@@ -93,6 +93,7 @@ class SchemaTest {
     @Test
     void containments_and_what_happens_to_an_archive_fit() throws IOException {
         var archive = ArchivedShift.of(folder, MadeLogs.mixed(folder.resolve("logs")));
+        decide(archive, "FW-000002");
         for (var suspect : List.of(List.of("--finding", "turn-short"), List.of("--lot", "A17"))) {
             fits(
                     Schema.CONTAINMENT,

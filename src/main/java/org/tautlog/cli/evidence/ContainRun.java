@@ -4,15 +4,19 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tautlog.archive.Archive;
+import org.tautlog.archive.KeptDecision;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Judgement;
+import org.tautlog.problem.Outcome;
 import org.tautlog.report.evidence.ContainmentAnswers;
 import org.tautlog.report.evidence.ContainmentJson;
 import org.tautlog.review.evidence.ArchivedStanding;
+import org.tautlog.review.evidence.Containment;
 import org.tautlog.review.evidence.EngineHold;
 
 /** Brackets a cause in an archive, and tells it in a few lines. */
@@ -32,7 +36,9 @@ final class ContainRun {
             var standing = new ArchivedStanding(query, specifications.used());
             var places = suspicion.contain(standing);
             var shown = standing.whole(ContainmentJson.shown(places));
-            var problems = Stream.concat(specifications.problems().stream(), standing.problems().stream())
+            var decided = query.decisions("");
+            var problems = Stream.of(specifications.problems(), standing.problems(), decided.problems())
+                    .flatMap(List::stream)
                     .distinct()
                     .toList();
             if (places.isEmpty()) {
@@ -40,8 +46,16 @@ final class ContainRun {
                 throw Refusal.nothingRead(
                         suspicion.unfound(query, standing) + "; nothing is contained, nothing is cleared");
             }
-            return new Found(new EngineHold(suspicion.words(), places, problems), shown);
+            return new Found(new EngineHold(suspicion.words(), places, standing(decided, places), problems), shown);
         }
+    }
+
+    private static Map<String, List<KeptDecision>> standing(
+            Outcome<List<KeptDecision>> decided, List<Containment> places) {
+        var held = places.stream().flatMap(place -> place.engines().stream()).collect(Collectors.toSet());
+        return decided.value().orElse(List.of()).stream()
+                .filter(one -> one.standing() && held.contains(one.decision().serial()))
+                .collect(Collectors.groupingBy(one -> one.decision().serial()));
     }
 
     static void print(EngineHold hold, PrintWriter out) {

@@ -22,7 +22,7 @@ final class ContainmentReports {
             throws IOException {
         var hold = found.hold();
         var folder = options.folder();
-        var table = ReportFile.write(folder, TABLE, file -> ContainmentCsv.write(hold.places(), file));
+        var table = ReportFile.write(folder, TABLE, file -> ContainmentCsv.write(hold, file));
         var evidence = new Evidence(TABLE, Archive.sha256(table));
         var figures = ReportFile.write(
                 folder,

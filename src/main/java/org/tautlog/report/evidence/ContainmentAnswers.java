@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.tautlog.archive.KeptDecision;
 import org.tautlog.problem.Problem;
 import org.tautlog.report.words.Figures;
 import org.tautlog.report.words.Sentence;
@@ -139,6 +140,15 @@ public final class ContainmentAnswers {
             }
         }
         return answer;
+    }
+
+    /** Decisions in short, each with what it is about. */
+    static String decided(List<KeptDecision> decisions) {
+        return decisions.stream()
+                .map(KeptDecision::decision)
+                .map(one -> (one.bolt().isEmpty() ? "whole engine" : "bolt " + one.bolt()) + ": "
+                        + one.action().word() + ", by " + one.by())
+                .collect(Collectors.joining("; "));
     }
 
     static boolean isLot(Containment containment) {

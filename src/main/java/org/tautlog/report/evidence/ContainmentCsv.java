@@ -1,7 +1,6 @@
 package org.tautlog.report.evidence;
 
 import java.io.IOException;
-import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -11,19 +10,22 @@ import org.tautlog.report.judged.VerdictsCsv;
 import org.tautlog.report.words.Times;
 import org.tautlog.review.evidence.Contained;
 import org.tautlog.review.evidence.Containment;
+import org.tautlog.review.evidence.EngineHold;
 
-/** One row for each contained tightening, with why it is in; cells are guarded as in {@link VerdictsCsv}. */
+/** One row for each contained tightening, with why it is in and what was decided; cells are guarded as in {@link VerdictsCsv}. */
 public final class ContainmentCsv {
+    private static final int OF_A_JUDGEMENT = 9;
+
     private ContainmentCsv() {}
 
     /**
      * Writes the table.
      *
-     * @param containments the brackets
+     * @param hold the engines that are held
      * @param out where to; left open
      * @throws IOException where it cannot be written
      */
-    public static void write(List<Containment> containments, Appendable out) throws IOException {
+    public static void write(EngineHold hold, Appendable out) throws IOException {
         var printer = new CSVPrinter(out, CSVFormat.RFC4180);
         printer.printRecord(
                 "serial",
@@ -38,10 +40,13 @@ public final class ContainmentCsv {
                 "findings",
                 "file",
                 "line",
-                "sha256");
-        for (var containment : containments) {
+                "sha256",
+                "decisions");
+        for (var containment : hold.places()) {
             for (var one : containment.contained()) {
                 row(printer, containment, one);
+                printer.print(VerdictsCsv.text(ContainmentAnswers.decided(hold.decisions(one))));
+                printer.println();
             }
         }
         printer.flush();
@@ -54,8 +59,11 @@ public final class ContainmentCsv {
         printer.print(containment.cause());
         if (one.judgement().isPresent()) {
             judgement(printer, one.judgement().get());
+        } else {
+            for (int i = 0; i < OF_A_JUDGEMENT; i++) {
+                printer.print("");
+            }
         }
-        printer.println();
     }
 
     private static void judgement(CSVPrinter printer, BriefJudgement judgement) throws IOException {

@@ -40,6 +40,13 @@ public final class ContainmentJson {
             json.text("suspicion", hold.suspicion());
             json.texts("engines", hold.engines().stream());
             json.list("brackets", hold.places(), containment -> bracket(json, containment, whole));
+            json.list(
+                    "decisions",
+                    hold.decisions().values().stream().flatMap(List::stream).toList(),
+                    kept -> {
+                        json.text("serial", kept.decision().serial());
+                        DossierJson.decision(json, kept);
+                    });
             json.texts("problems", hold.problems().stream().map(Problem::sentence));
             json.text("program", provenance.programVersion());
             json.text("safety", SafetyNote.TEXT);

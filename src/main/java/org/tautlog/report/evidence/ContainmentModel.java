@@ -41,7 +41,7 @@ EngineHold hold, Provenance provenance, Evidence evidence) {
         model.put("engineWord", engines.size() == 1 ? "engine" : "engines");
         model.put("engines", engines.subList(0, Math.min(MOST_ENGINES, engines.size())));
         model.put("enginesLeft", Math.max(0, engines.size() - MOST_ENGINES));
-        model.put("brackets", brackets(hold.places()));
+        model.put("brackets", brackets(hold));
         model.put("problems", ContainmentAnswers.problems(hold));
         model.put("safety", SafetyNote.TEXT);
         model.put("archive", provenance.specificationFile());
@@ -51,7 +51,8 @@ EngineHold hold, Provenance provenance, Evidence evidence) {
         return model;
     }
 
-    private static List<Map<String, Object>> brackets(List<Containment> containments) {
+    private static List<Map<String, Object>> brackets(EngineHold hold) {
+        var containments = hold.places();
         var brackets = new ArrayList<Map<String, Object>>();
         int room = MOST_ROWS;
         var charts = charts(containments);
@@ -73,7 +74,7 @@ EngineHold hold, Provenance provenance, Evidence evidence) {
                     "rows",
                             engines.values().stream()
                                     .limit(shown)
-                                    .map(ContainmentModel::row)
+                                    .map(ofEngine -> row(ofEngine, hold))
                                     .toList(),
                     "rowsLeft", engines.size() - shown));
         }
@@ -112,16 +113,19 @@ EngineHold hold, Provenance provenance, Evidence evidence) {
     }
 
     /** One engine of a bracket, with its gravest verdict. */
-    private static Map<String, Object> row(List<Contained> ofEngine) {
+    private static Map<String, Object> row(List<Contained> ofEngine, EngineHold hold) {
+        var serial = ofEngine.get(0).serial();
+        var decided = ContainmentAnswers.decided(hold.decisions(serial));
         var judgements =
                 ofEngine.stream().flatMap(one -> one.judgement().stream()).toList();
         var why = ofEngine.stream().map(one -> one.reason().words()).distinct().collect(Collectors.joining(", "));
         return judgements.isEmpty()
-                ? Map.of("serial", ofEngine.get(0).serial(), "why", why, "recorded", false)
-                : row(ofEngine.get(0).serial(), why, judgements);
+                ? Map.of("serial", serial, "why", why, "recorded", false, "decided", decided)
+                : row(serial, why, judgements, decided);
     }
 
-    private static Map<String, Object> row(String serial, String why, List<BriefJudgement> judgements) {
+    private static Map<String, Object> row(
+            String serial, String why, List<BriefJudgement> judgements, String decided) {
         var gravest = judgements.stream()
                 .map(BriefJudgement::verdict)
                 .max(Comparator.naturalOrder())
@@ -136,6 +140,7 @@ EngineHold hold, Provenance provenance, Evidence evidence) {
                 "serial", serial,
                 "why", why,
                 "recorded", true,
+                "decided", decided,
                 "verdict", gravest.word(),
                 "share", judgements.size() == 1 ? "" : graves + " of " + judgements.size(),
                 "bolts",

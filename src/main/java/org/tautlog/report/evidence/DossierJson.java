@@ -94,7 +94,7 @@ public final class DossierJson {
         json.object(EngineClampLoadJson.KEY, () -> EngineClampLoadJson.write(json, load.get()));
     }
 
-    private static void decision(JsonFields json, KeptDecision kept) throws IOException {
+    static void decision(JsonFields json, KeptDecision kept) throws IOException {
         json.count("entry", kept.entry());
         json.text("time", Times.iso(kept.time()));
         json.text("bolt", kept.decision().bolt());

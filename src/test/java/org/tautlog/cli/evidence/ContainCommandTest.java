@@ -141,6 +141,30 @@ class ContainCommandTest {
     }
 
     @Test
+    void what_was_decided_about_a_held_engine_stands_beside_it() throws IOException {
+        var archive = ArchivedShift.of(folder, MadeLogs.mixed(folder.resolve("logs")));
+        var accept = List.of("--archive", archive, "--by", "<i>A", "--reason", "measured by hand");
+        for (var action : List.of("quarantine", "accept")) {
+            var words = new ArrayList<>(List.of("decide", "FW-000002", action));
+            words.addAll(accept);
+            assertEquals(0, CommandLineRun.of(words.toArray(String[]::new)).exitCode());
+        }
+        contain(archive, "--finding", "turn-short", "--no-pdf");
+        var rows = Files.readAllLines(folder.resolve("reports/containment.csv"));
+        assertTrue(rows.get(0).endsWith(",decisions"), rows.get(0));
+        assertEquals(
+                1,
+                rows.stream()
+                        .filter(row -> row.startsWith("FW-000002,") && row.endsWith(",\"whole engine: accept, by <i>A\""))
+                        .count(),
+                rows.toString());
+        assertTrue(page().contains("<td>whole engine: accept, by &lt;i&gt;A</td>"), "on the page, as text");
+        var json = new ObjectMapper().readTree(Files.readString(folder.resolve("reports/containment.json")));
+        assertEquals(1, json.get("decisions").size(), "what was superseded is left out");
+        assertEquals("measured by hand", json.at("/decisions/0/reason").asText());
+    }
+
+    @Test
     void the_list_has_a_row_for_each_engine() throws IOException {
         var archive = ArchivedShift.simulated(folder);
         contain(archive, "--lot", "A17", "--no-pdf");
