@@ -1,6 +1,7 @@
 package org.tautlog.archive;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.tautlog.archive.Tightenings.SHIFT_START;
 
@@ -12,6 +13,8 @@ import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -44,6 +47,8 @@ class OpenSchemaTest {
                 .filter(paragraph -> paragraph.matches("(?s)    (SELECT|WITH) .*"))
                 .toList();
         assertEquals(3, examples.size(), examples.toString());
+        var ofOneEngine = Pattern.compile("read_|union_by_name|\\bALL\\b|\\.parquet|\\.jsonl");
+        examples.forEach(example -> assertFalse(ofOneEngine.matcher(example).find(), example));
         var traces = rows(examples.get(0));
         assertEquals(8, traces.size(), "bolts of FW-000017");
         assertTrue(traces.get(0).startsWith("1 | 1 | 2026-03-02T06:17:01+01:00 | [0.0, 0.25, "), traces.get(0));
@@ -53,8 +58,8 @@ class OpenSchemaTest {
         assertTrue(shift.stream().allMatch(row -> row.contains(" | 4 | ")), "the later version stands");
         var spindles = rows(examples.get(2));
         assertEquals(2 * 4, spindles.size(), "four spindles under each of two versions");
-        assertEquals("3 | S40 | 1 | 10 | 88.5 | 0.0", spindles.get(0));
-        assertEquals("4 | S40 | 4 | 4 | 88.5 | 0.0", spindles.get(7));
+        assertTrue(spindles.get(0).endsWith(" | 3 | S40 | 1 | 10 | 88.5 | 0.0"), spindles.get(0));
+        assertTrue(spindles.get(7).endsWith(" | 4 | S40 | 4 | 4 | 88.5 | 0.0"), spindles.get(7));
     }
 
     @Test
@@ -73,11 +78,15 @@ class OpenSchemaTest {
     }
 
     private List<String> rows(String sql) throws SQLException {
-        var here = sql.replaceAll("'(batches/|ledger)", "'" + folder.toAbsolutePath() + "/$1");
+        var tables = Stream.of(description.split("\\R\\R", -1))
+                .filter(paragraph -> paragraph.startsWith("    CREATE VIEW "))
+                .collect(Collectors.joining())
+                .replaceAll("'(batches/|ledger)", "'" + folder.toAbsolutePath() + "/$1");
         var rows = new ArrayList<String>();
         try (var duck = DriverManager.getConnection("jdbc:duckdb:");
-                var statement = duck.createStatement();
-                var result = statement.executeQuery(here)) {
+                var statement = duck.createStatement()) {
+            assertFalse(statement.execute(tables), "tables");
+            var result = statement.executeQuery(sql);
             while (result.next()) {
                 var cells = new ArrayList<String>();
                 for (int i = 1; i <= result.getMetaData().getColumnCount(); i++) {
