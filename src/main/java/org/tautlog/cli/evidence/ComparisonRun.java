@@ -26,12 +26,14 @@ final class ComparisonRun {
 
     private final JointSpecification first;
     private final JointSpecification second;
+    private final List<String> sha256;
     private final SpecificationComparison comparison;
     private final List<Problem> problems = new ArrayList<>();
 
-    ComparisonRun(Path first, Path second) {
+    ComparisonRun(Path first, Path second) throws IOException {
         this.first = SpecificationSearch.read(first);
         this.second = SpecificationSearch.read(second);
+        this.sha256 = List.of(Archive.sha256(first), Archive.sha256(second));
         this.comparison = new SpecificationComparison(this.first, this.second);
     }
 
@@ -76,6 +78,11 @@ final class ComparisonRun {
     }
 
     void print(PrintWriter out) {
+        if (words(first).equals(words(second)) && !sha256.get(0).equals(sha256.get(1))) {
+            out.println("two files of different contents both call themselves " + words(first) + ": sha-256 first "
+                    + sha256.get(0) + ", then " + sha256.get(1)
+                    + "; give the changed one a version of its own before it judges");
+        }
         out.println(comparison.total() + " traces: first by " + words(first) + ", then by " + words(second));
         for (var before : Verdict.values()) {
             for (var after : Verdict.values()) {

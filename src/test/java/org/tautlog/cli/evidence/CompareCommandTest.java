@@ -1,6 +1,7 @@
 package org.tautlog.cli.evidence;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -9,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.junit.jupiter.api.Test;
+import org.tautlog.archive.Archive;
 import org.tautlog.review.MadeShift;
 import org.junit.jupiter.api.io.TempDir;
 import org.tautlog.cli.ArchivedShift;
@@ -64,6 +66,22 @@ class CompareCommandTest {
                         .exitCode());
         var table = Files.readString(folder.resolve("reports/comparison.csv"));
         assertTrue(table.contains("the file is missing; its batch does not count"), table);
+    }
+
+    @Test
+    void two_files_under_one_version_are_told_apart_by_their_hashes() throws IOException {
+        var log = MadeLogs.mixed(folder.resolve("logs"));
+        var spec = folder.resolve("logs/joint.toml");
+        var text = Files.readString(spec);
+        var other = Files.writeString(folder.resolve("other.toml"), text + "# another hand\n");
+        var run = CommandLineRun.of("compare", spec.toString(), other.toString(), log.toString(), "--out", out());
+        assertTrue(run.out().contains("two files of different contents both call themselves "), run.out());
+        for (var file : List.of(spec, other)) {
+            assertTrue(run.out().contains(Archive.sha256(file)), run.out());
+        }
+        var copy = Files.writeString(folder.resolve("copy.toml"), text);
+        var same = CommandLineRun.of("compare", spec.toString(), copy.toString(), log.toString(), "--out", out());
+        assertFalse(same.out().contains("different contents"), same.out());
     }
 
     private static String wider(String text) {
