@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.archive.ArchiveQuery;
+import org.tautlog.cli.terminal.Counted;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.cli.terminal.Terminal;
 import org.tautlog.joint.window.FindingCode;
@@ -27,6 +28,7 @@ import picocli.CommandLine.Option;
 /** What a containment starts from: exactly one of an engine, a finding, a spindle at a moment, a lot. */
 final class Suspicion {
     private static final int MOST_STEPS = 5;
+    private static final int CLOSE_MINUTES = 10;
 
     @Option(names = "--serial", paramLabel = "S", description = "From what is wrong with this engine.")
     private String serial = "";
@@ -48,6 +50,9 @@ final class Suspicion {
 
     @Option(names = "--around", paramLabel = "TIME", description = "The moment (ISO 8601).")
     private @Nullable OffsetDateTime around;
+
+    /** How far the nearest tightening lies from that moment, in words; empty until it was looked for, or where it meets it. */
+    private String distance = "";
 
     @Option(names = "--lot", paramLabel = "L", description = "From this bolt lot.")
     private String lot = "";
@@ -96,7 +101,7 @@ final class Suspicion {
             return code().title();
         }
         return serial.isEmpty()
-                ? "spindle " + station + '/' + spindle + " around " + around
+                ? "spindle " + station + '/' + spindle + " around " + around + distance
                 : "engine " + serial + (bolt.isEmpty() ? "" : ", bolt " + bolt);
     }
 
@@ -201,10 +206,20 @@ final class Suspicion {
         var nearest = standing.ofStream(stream).stream()
                 .filter(one -> one.identity().time() != null)
                 .min(Comparator.comparing(this::away));
+        nearest.ifPresent(one -> distance = distance(one));
         return nearest.isEmpty()
                 ? List.of()
                 : bracketing.around(stream, null, one -> one.equals(nearest.get()) || near(one)).stream()
                         .toList();
+    }
+
+    private String distance(BriefJudgement nearest) {
+        var away = away(nearest);
+        var hours = away.toHours();
+        return away.toMinutes() <= Math.max(clockMargin, CLOSE_MINUTES)
+                ? ""
+                : ", " + (hours > 0 ? Counted.of(hours, "hour") : Counted.of(away.toMinutes(), "minute"))
+                        + " from the nearest tightening";
     }
 
     private boolean near(BriefJudgement judgement) {

@@ -165,6 +165,34 @@ class ContainCommandTest {
     }
 
     @Test
+    void a_moment_far_from_every_tightening_is_told_how_far() throws IOException {
+        var archive = ArchivedShift.simulated(folder);
+        var spindle = List.of("--station", "S50", "--spindle", "4", "--json", "--around");
+        var far = new ArrayList<>(spindle);
+        far.add("2030-01-01T00:00Z");
+        var told = suspicion(archive, far);
+        assertTrue(told.matches("spindle S50/4 around 2030-01-01T00:00Z, \\d+ hours from the nearest tightening"), told);
+        var close = new ArrayList<>(spindle);
+        close.add(firstTime(archive));
+        assertFalse(suspicion(archive, close).contains("nearest"), "at a tightening");
+    }
+
+    private String suspicion(String archive, List<String> words) throws IOException {
+        return new ObjectMapper()
+                .readTree(contain(archive, words.toArray(String[]::new)).out())
+                .get("suspicion")
+                .asText();
+    }
+
+    private String firstTime(String archive) throws IOException {
+        var words = new String[] {"--station", "S50", "--spindle", "4", "--json", "--around", "2026-03-17T06:30+01:00"};
+        return new ObjectMapper()
+                .readTree(contain(archive, words).out())
+                .at("/brackets/0/contained/0/judgement/time")
+                .asText();
+    }
+
+    @Test
     void the_list_has_a_row_for_each_engine() throws IOException {
         var archive = ArchivedShift.simulated(folder);
         contain(archive, "--lot", "A17", "--no-pdf");
