@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.tautlog.archive.Archive;
 import org.tautlog.archive.Imported;
 import org.tautlog.archive.Importer;
@@ -25,9 +26,20 @@ import org.tautlog.problem.Problem;
 /** One pass over the traces of an archive: each judged by one specification, the verdicts added to the earlier ones. */
 final class RejudgeRun {
     /** What a run leaves behind. */
-    record Result(JointSpecification specification, Imported imported, List<Problem> problems) {
+    record Result(
+            JointSpecification specification,
+            Imported imported,
+            Optional<SpecificationUsed> later,
+            List<Problem> problems) {
         String sentence(Path archive) {
             var by = Terminal.harmless(specification.name() + " version " + specification.version());
+            var stands = later.map(one -> "; where " + Terminal.harmless(one.name() + " version " + one.version())
+                            + " judged too, that one stands, as it was first used later")
+                    .orElse("");
+            return sentence(archive, by) + stands;
+        }
+
+        private String sentence(Path archive, String by) {
             return imported.changedNothing()
                     ? "nothing new: " + by + " judged all of it already"
                     : String.format(
@@ -53,11 +65,20 @@ final class RejudgeRun {
                             keep(judgement, importer);
                             progress.step();
                         })) {
+            var later = later(query.specifications().value().orElse(List.of()), used.sha256());
             var problems = query.everyTrace(kept -> judges.judge(kept.value()));
             judges.finish();
             problems.forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
-            return new Result(specification, importer.commit(), problems);
+            return new Result(specification, importer.commit(), later, problems);
         }
+    }
+
+    /** The specification that was first used last, if that of the hash was used before it. */
+    private static Optional<SpecificationUsed> later(List<SpecificationUsed> inOrder, String sha256) {
+        boolean known = inOrder.stream().anyMatch(one -> one.sha256().equals(sha256));
+        return inOrder.stream()
+                .reduce((earlier, later) -> later)
+                .filter(last -> known && !last.sha256().equals(sha256));
     }
 
     private static void keep(Judgement judgement, Importer importer) {

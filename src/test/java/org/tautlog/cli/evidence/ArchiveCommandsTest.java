@@ -164,6 +164,10 @@ class ArchiveCommandsTest {
         assertTrue(judged.out().contains("2 verdicts by Fenwater main through-bolt version 4"), judged.out());
         var again = CommandLineRun.of("rejudge", next.toString(), "--archive", archive);
         assertTrue(again.out().contains("nothing new"), again.out());
+        assertFalse(again.out().contains("that one stands"), again.out());
+        var old = folder.resolve("logs/joint.toml").toString();
+        var older = CommandLineRun.of("rejudge", old, "--archive", archive);
+        assertTrue(older.out().contains("version 4 judged too, that one stands, as it was first used later"), older.out());
         var dossier = new ObjectMapper()
                 .readTree(CommandLineRun.of("engine", "FW-000001", "--archive", archive, "--json")
                         .out());
