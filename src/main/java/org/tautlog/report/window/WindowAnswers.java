@@ -14,7 +14,7 @@ import org.tautlog.report.words.Figures;
 import org.tautlog.review.WindowReview;
 
 /** The answers of a window study in sentences, the same on page and terminal. They promise no more than the draws show. */
-public final class WindowAnswers {
+final class WindowAnswers {
     private static final double LEAST_SHARE_WORTH_NAMING = 0.05;
     private static final int MOST_DRIVERS = 3;
     private static final double PERCENT = 100;
@@ -31,7 +31,7 @@ public final class WindowAnswers {
      * @param review the study
      * @return sentences
      */
-    public static List<String> aim(WindowReview review) {
+    static List<String> aim(WindowReview review) {
         var result = review.result();
         return List.of(
                 Figures.percent(result.yieldedAtAssemblyShare()) + " of the drawn bolts yield while they are turned, "
@@ -48,7 +48,7 @@ public final class WindowAnswers {
      * @param review the study
      * @return sentences
      */
-    public static List<String> given(WindowReview review) {
+    static List<String> given(WindowReview review) {
         var given = review.given();
         var misfits = given.misfits();
         var names = misfits.stream().map(GivenNumbers.Given::words).collect(Collectors.joining(", "));
@@ -65,7 +65,7 @@ public final class WindowAnswers {
      * @param review the study
      * @return sentences
      */
-    public static List<String> clampLoad(WindowReview review) {
+    static List<String> clampLoad(WindowReview review) {
         return List.of(
                 "As tightened " + range(review.result(), Quantity.FINAL_PRELOAD) + ".",
                 "Cold after the first warm-up " + range(review.result(), Quantity.COLD_PRELOAD) + ".");
@@ -77,7 +77,7 @@ public final class WindowAnswers {
      * @param review the study
      * @return sentences
      */
-    public static List<String> onTop(WindowReview review) {
+    static List<String> onTop(WindowReview review) {
         var side = review.sideEffects();
         return List.of(
                 String.format(
@@ -103,7 +103,7 @@ public final class WindowAnswers {
      * @param review the study
      * @return sentences
      */
-    public static List<String> scatter(WindowReview review) {
+    static List<String> scatter(WindowReview review) {
         return List.of(
                 review.result().scatterLeft().sentence(),
                 "As tightened it comes from " + drivers(review.result(), Quantity.FINAL_PRELOAD) + ".",
@@ -116,7 +116,7 @@ public final class WindowAnswers {
      * @param review the study
      * @return sentences
      */
-    public static List<String> window(WindowReview review) {
+    static List<String> window(WindowReview review) {
         var proposal = review.result().window();
         var sentences = new ArrayList<String>();
         sentences.add("The proposed limits each let through " + Figures.percent(proposal.coverage())
