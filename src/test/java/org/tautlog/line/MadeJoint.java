@@ -1,5 +1,6 @@
 package org.tautlog.line;
 
+import java.util.stream.IntStream;
 import org.tautlog.joint.BoltedJoint;
 import org.tautlog.joint.Layer;
 import org.tautlog.joint.LayerMaterial;
@@ -57,6 +58,15 @@ final class MadeJoint {
             angles[i] = Math.round(curve.angleDeg(i) * scale * 10) / 10.0;
             torques[i] = curve.torqueNm(i);
         }
-        return new Trace(trace.identity(), trace.source(), Curve.of(angles, torques));
+        var counted = Curve.of(angles, torques);
+        if (curve.hasStages()) {
+            counted = counted.withStages(
+                    IntStream.range(0, angles.length).map(curve::stage).toArray());
+        }
+        if (curve.hasTime()) {
+            counted = counted.withTimeS(
+                    IntStream.range(0, angles.length).mapToDouble(curve::timeS).toArray());
+        }
+        return new Trace(trace.identity(), trace.source(), counted);
     }
 }
