@@ -74,6 +74,14 @@ public final class CauseWords {
             return "cannot tell: two causes at once, such as "
                     + both(one.pair()).replace(" at once", "") + ", or something else, " + percent(one.other());
         }
+        var best = one.ranked().get(0);
+        if (one.left().size() == 1 && !best.contradicting().isEmpty()) {
+            return "cannot tell: " + best.cause().title() + " fits best, " + percent(best.likelihood()) + ", but "
+                    + best.contradicting().stream()
+                            .map(clue -> clue.cue().title())
+                            .collect(Collectors.joining(" and "))
+                    + " did not move as by that";
+        }
         return (one.pattern() == Pattern.ONE_TIGHTENING ? "cannot tell from one tightening: " : "cannot tell: ")
                 + Stream.concat(
                                 one.left().stream()

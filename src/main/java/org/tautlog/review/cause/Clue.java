@@ -16,4 +16,9 @@ public record Clue(Cue cue, double seen, double foretold, double spreads, boolea
     public Clue {
         Objects.requireNonNull(cue, "cue");
     }
+
+    /** How far the cause would move it, in ordinary spreads of single tightenings, either way. */
+    double foretoldSpreads() {
+        return Math.abs(foretold * spreads / seen);
+    }
 }

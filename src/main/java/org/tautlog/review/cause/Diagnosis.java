@@ -35,7 +35,8 @@ public record Diagnosis(
 
     /**
      * And where at least so many cues speak for it, more than against: features that moved as it would move them, and the
-     * streams in which they did, where most of its occurrences show in those.
+     * streams in which they did, where most of its occurrences show in those. None may speak against it that it would move
+     * about as far as any.
      */
     public static final int LEAST_CUES = 2;
 
@@ -70,6 +71,7 @@ public record Diagnosis(
         int pro = best.pro().size() + (best.cause().shareIn(pattern) >= MOST ? 1 : 0);
         double odds = pattern == Pattern.ONE_TIGHTENING ? ODDS_OF_ONE : ODDS;
         return best.likelihood() >= odds * next
+                        && best.contradicting().isEmpty()
                         && pro >= LEAST_CUES
                         && best.contra().size() < pro
                 ? Optional.of(best)

@@ -12,6 +12,8 @@ import java.util.Objects;
  * @param clues cues that speak for or against it; those that it neither moves nor explains badly are left out
  */
 public record RankedCause(Cause cause, double likelihood, double size, List<Clue> clues) {
+    private static final double ABOUT_AS_FAR = 0.5;
+
     public RankedCause {
         Objects.requireNonNull(cause, "cause");
         clues = List.copyOf(clues);
@@ -28,5 +30,14 @@ public record RankedCause(Cause cause, double likelihood, double size, List<Clue
     /** {@return the cues that the cause does not explain} */
     public List<Clue> contra() {
         return clues.stream().filter(clue -> !clue.agrees()).toList();
+    }
+
+    /** {@return the cues that speak against it although it would move them about as far as any: with one it is not named} */
+    public List<Clue> contradicting() {
+        double furthest =
+                clues.stream().mapToDouble(Clue::foretoldSpreads).max().orElse(0);
+        return contra().stream()
+                .filter(clue -> clue.foretoldSpreads() >= ABOUT_AS_FAR * furthest)
+                .toList();
     }
 }

@@ -91,6 +91,29 @@ class RankingTest {
                 found.toString());
     }
 
+    /** The rest of the curve alone would make it 50 times as likely as anything else. */
+    @Test
+    void a_transducer_is_not_named_where_the_torque_rate_did_not_move_with_the_torques() {
+        var random = RandomSource.XO_SHI_RO_256_PP.create(7);
+        var without = rows(random, Map.of());
+        var with = rows(random, Map.of(Cause.TORQUE_SCALE, 0.06));
+        assertEquals(
+                Optional.of(Cause.TORQUE_SCALE),
+                ranked(Moved.of(without, with).orElseThrow(), Pattern.ONE_SPINDLE)
+                        .named()
+                        .map(RankedCause::cause));
+        double rate = 0.06 * FENWATER.of(Cause.TORQUE_SCALE, Cue.TORQUE_RATE);
+        with.forEach(row -> row.computeIfPresent(Cue.TORQUE_RATE, (cue, value) -> value - rate));
+        var found = ranked(Moved.of(without, with).orElseThrow(), Pattern.ONE_SPINDLE);
+        var best = found.ranked().get(0);
+        assertEquals(Cause.TORQUE_SCALE, best.cause());
+        assertTrue(best.likelihood() > 0.9, found.toString());
+        assertTrue(
+                best.contradicting().stream().anyMatch(clue -> clue.cue() == Cue.TORQUE_RATE),
+                best.contradicting().toString());
+        assertEquals(Optional.empty(), found.named());
+    }
+
     @Test
     void a_lot_of_higher_friction_and_lower_strength_is_not_taken_for_a_stiffer_joint() {
         var found = ranked(Pattern.ONE_LOT, Map.of(Cause.FRICTION, 0.12, Cause.BOLT_STRENGTH, -0.08));
