@@ -104,6 +104,9 @@ public final class CauseWords {
      * @param one what came out
      */
     public static String check(Diagnosis one) {
+        if (one.against() == Against.SPECIFICATION) {
+            return "Stop this spindle until a qualified person has looked at what was found on it.";
+        }
         if (one.against() == Against.EARLIER_SHIFT) {
             return "Put a reference torque transducer in line with this spindle (ISO 5393), and compare its programme,"
                     + " socket and coupling with those of the shift before.";

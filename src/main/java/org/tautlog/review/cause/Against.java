@@ -2,6 +2,8 @@ package org.tautlog.review.cause;
 
 /** What something was held against to see that it differs. */
 public enum Against {
+    /** The specification: most of a spindle's tightenings bear a fault of their own. */
+    SPECIFICATION("what the specification asks, in most of its first attempts"),
     /** The same spindles before a step within the shift. */
     BEFORE("the time before, within the shift"),
     /** The station's other spindles, over the whole shift. */

@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.tautlog.joint.window.JointSpecification;
-import org.tautlog.review.cause.Readings.Place;
 import org.tautlog.review.stream.Cue;
 import org.tautlog.review.stream.LotEffect;
 import org.tautlog.review.stream.PastShift;
 import org.tautlog.review.stream.SpindleCase;
-import org.tautlog.review.stream.StreamChart;
+import org.tautlog.review.stream.Stream;
 import org.tautlog.review.stream.StreamReview;
 import org.tautlog.review.stream.Unusual;
 
@@ -24,8 +24,11 @@ public final class Diagnoses {
             "the specification states no bolt and layers, so nobody knows what each cause would move";
     private static final String TOO_FEW = "too few tightenings on either side have the features that tell causes apart";
 
-    private static final String ALL_FAULTY =
-            "every tightening of it bears a fault of its own, and causes are sought among those that bear none";
+    /** Fewer faulty tightenings say nothing of their spindle. */
+    private static final int LEAST_FAULTY = 3;
+
+    private static final String FAULTY =
+            " first attempts bear a fault of their own, and causes are sought among those that bear none";
 
     private final Optional<Sensitivities> sensitivities;
     private final Readings readings;
@@ -40,8 +43,8 @@ public final class Diagnoses {
      *
      * @param specification the specification that judged
      * @param peers what its streams say side by side
-     * @return spindles that moved first, then stations, spindles and the whole shift off all shift long, then lots and single
-     *     tightenings, each in the order of the review
+     * @return spindles most of whose tightenings are faulty first, then those that moved, then stations, spindles and the whole
+     *     shift off all shift long, then lots and single tightenings, each in the order of the review
      */
     public static List<Diagnosis> of(JointSpecification specification, StreamReview peers) {
         var readings = Readings.of(peers.cues());
@@ -52,6 +55,7 @@ public final class Diagnoses {
                 .distinct()
                 .toList();
         var found = new ArrayList<Diagnosis>();
+        found.addAll(diagnoses.faulty(peers));
         peers.cases().forEach(one -> found.add(diagnoses.spindle(one)));
         StationSteps.of(peers, readings)
                 .forEach(step -> found.add(diagnoses.ranked(
@@ -62,7 +66,6 @@ public final class Diagnoses {
                         step.without(),
                         step.with())));
         found.addAll(diagnoses.offsets(specification, peers));
-        found.addAll(diagnoses.unread(peers));
         found.addAll(diagnoses.lots(lots));
         peers.unusual().forEach(one -> found.add(diagnoses.tightening(one)));
         return List.copyOf(found);
@@ -96,17 +99,24 @@ public final class Diagnoses {
         return Offsets.diagnosed(offsets, sensitivities.get());
     }
 
-    /** Spindles of which every tightening bears a fault of its own: nothing of theirs tells causes apart. */
-    private List<Diagnosis> unread(StreamReview peers) {
-        var read = readings.levels().keySet().stream().map(Place::stream).collect(Collectors.toSet());
-        return peers.charts().stream()
-                .filter(chart -> !chart.values().isEmpty())
-                .map(StreamChart::stream)
-                .distinct()
-                .filter(stream -> !read.contains(stream))
-                .map(stream ->
-                        Diagnosis.missing(Pattern.ONE_SPINDLE, Against.OTHER_SPINDLES, stream.words(), ALL_FAULTY))
-                .toList();
+    /** Spindles most of whose tightenings bear a fault of their own: the few that are left tell no causes apart. */
+    private List<Diagnosis> faulty(StreamReview peers) {
+        var attempts = new TreeMap<Stream, Integer>();
+        peers.charts()
+                .forEach(chart -> attempts.merge(
+                        chart.stream(), chart.values().size() + chart.aside().size(), Math::max));
+        var found = new ArrayList<Diagnosis>();
+        attempts.forEach((stream, all) -> {
+            int good = readings.where(reading -> reading.stream().equals(stream)).size();
+            if (all - good >= LEAST_FAULTY && 2 * good < all) {
+                found.add(Diagnosis.missing(
+                        Pattern.ONE_SPINDLE,
+                        Against.SPECIFICATION,
+                        stream.words(),
+                        (all - good) + " of its " + all + FAULTY));
+            }
+        });
+        return found;
     }
 
     private Diagnosis spindle(SpindleCase one) {
