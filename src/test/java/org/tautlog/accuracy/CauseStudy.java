@@ -34,6 +34,8 @@ import org.tautlog.trace.TraceIdentity;
 class CauseStudy {
     private static final int N = 10;
     private static final int UNTOUCHED = 30;
+    private static final int PAIRS = 20;
+    private static final int UNTOUCHED_PAIRS = 60;
     private static final long FIRST_SEED = 101;
 
     /** What was placed. */
@@ -84,7 +86,13 @@ class CauseStudy {
         for (var placed : PLACED) {
             graded.add(grade(placed, FIRST_SEED, N));
         }
-        Files.writeString(Path.of("reports", "causes.md"), CausePage.of(graded, untouched(FIRST_SEED, UNTOUCHED)));
+        var pairs = ShiftPairs.PLACED.stream()
+                .map(placed -> ShiftPairs.grade(placed, FIRST_SEED, PAIRS))
+                .toList();
+        Files.writeString(
+                Path.of("reports", "causes.md"),
+                CausePage.of(graded, untouched(FIRST_SEED, UNTOUCHED))
+                        + CausePage.ofPairs(pairs, ShiftPairs.untouched(FIRST_SEED, UNTOUCHED_PAIRS)));
     }
 
     static Graded grade(Placed placed, long firstSeed, int n) {
@@ -145,7 +153,7 @@ class CauseStudy {
                 .count();
     }
 
-    private static void count(Placed placed, Optional<Diagnosis> one, int[] counts, Map<String, Integer> wrong) {
+    static void count(Placed placed, Optional<Diagnosis> one, int[] counts, Map<String, Integer> wrong) {
         if (one.isEmpty()) {
             counts[2]++;
         } else if (one.get().named().isEmpty()) {
@@ -191,8 +199,19 @@ class CauseStudy {
                 List.copyOf(shift.values()), FenwaterEngine.specification().window());
     }
 
+    /** The beginning of a shift in which nothing is placed, out of the whole one where that was judged already. */
+    static Map<TraceIdentity, Judgement> beginning(long seed, int engines) {
+        var whole = BASE.get(seed);
+        if (whole == null) {
+            return judged(CausedShift.first(seed, engines));
+        }
+        var beginning = new LinkedHashMap<>(whole);
+        beginning.keySet().removeIf(one -> FenwaterEngine.number(one.serial()) > engines);
+        return beginning;
+    }
+
     /** By engine, station and spindle: a cause may change how long a tightening takes. */
-    private static Map<TraceIdentity, Judgement> judged(List<SimulatedTightening> tightenings) {
+    static Map<TraceIdentity, Judgement> judged(List<SimulatedTightening> tightenings) {
         var judged = new LinkedHashMap<TraceIdentity, Judgement>();
         for (var one : tightenings) {
             var own = one.trace().identity();

@@ -3,25 +3,19 @@ package org.tautlog.accuracy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tautlog.accuracy.CauseStudy.Placed;
-import org.tautlog.line.CausedShift;
 import org.tautlog.line.CausedShift.Kind;
 import org.tautlog.line.CausedShift.Shows;
-import org.tautlog.line.FenwaterEngine;
-import org.tautlog.review.cause.Diagnoses;
-import org.tautlog.review.stream.PastShift;
 
 /** Causes of a clear size are named, and none wrongly: the cause study in small. */
 class CausesToldApartTest {
     private static final int N = 4;
     private static final int LEAST_RIGHT = 3;
-    private static final long SEED = 1;
 
     static Stream<Placed> placed() {
         return Stream.of(
@@ -49,26 +43,25 @@ class CausesToldApartTest {
         assertEquals(0, CauseStudy.untouched(1, N).spindles());
     }
 
-    /** A transducer out of scale and a coating changed between two shifts make no step within either. */
+    static Stream<Placed> sincePlaced() {
+        return Stream.of(
+                ShiftPairs.placed(Kind.TORQUE_SCALE, 0.08),
+                ShiftPairs.placed(Kind.ANGLE_SCALE, 0.04),
+                ShiftPairs.placed(Kind.FRICTION, 0.12));
+    }
+
+    /** What changed between two shifts makes no step within either, and the second shift's bolts are of other lots. */
+    @ParameterizedTest
+    @MethodSource("sincePlaced")
+    void is_named_against_the_shift_before_for_its_own_spindle_alone(Placed placed) {
+        var pairs = ShiftPairs.grade(placed, 1, N);
+        assertEquals(Map.of(), pairs.graded().wrong());
+        assertEquals(0, pairs.elsewhere());
+        assertTrue(pairs.graded().right() >= LEAST_RIGHT, pairs.toString());
+    }
+
     @Test
-    void a_spindle_off_since_the_shift_before_is_seen_and_no_cause_named() {
-        var before = new Placed(Kind.NOTHING, 0, Shows.ONE_SPINDLE);
-        assertEquals(List.of(), since(before, before));
-        var spindle = since(before, new Placed(Kind.TORQUE_SCALE, 0.06, Shows.SPINDLE_ALL_SHIFT));
-        assertEquals(List.of(CausedShift.touched(SEED) + " cannot tell"), spindle);
-        var all = since(before, new Placed(Kind.FRICTION, 0.12, Shows.WHOLE_SHIFT));
-        assertEquals(List.of(), all);
-    }
-
-    private static List<String> since(Placed before, Placed now) {
-        return Diagnoses.since(past(before), past(now), FenwaterEngine.specification()).stream()
-                .map(one -> one.what()
-                        + ' '
-                        + one.named().map(named -> named.cause().name()).orElse("cannot tell"))
-                .toList();
-    }
-
-    private static PastShift past(Placed placed) {
-        return PastShift.of(CauseStudy.reviewed(placed, SEED), List.of());
+    void other_lots_by_the_same_tools_are_no_change_of_a_spindle() {
+        assertEquals(new ShiftPairs.UntouchedPairs(N, 0, 0), ShiftPairs.untouched(1, N));
     }
 }

@@ -3,6 +3,7 @@ package org.tautlog.line;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.tautlog.joint.Friction;
 
 /**
@@ -41,6 +42,9 @@ public final class CausedShift {
 
     private static final OffsetDateTime START = OffsetDateTime.parse("2026-03-17T06:00:00+01:00");
     private static final int MINUTES = 7;
+    /** A good transducer from one day to the next, one standard deviation; common practice, no source. */
+    private static final double SCALE_MOVES = 0.0025;
+
     private static final int ENGINES = SimulatedLine.ENGINES_PER_SHIFT;
 
     private CausedShift() {}
@@ -76,9 +80,31 @@ public final class CausedShift {
      * @param shows where it shows
      */
     public static List<SimulatedTightening> tightenings(Kind kind, double size, Shows shows, long seed) {
+        return tightenings(kind, size, shows, seed, 1, ENGINES);
+    }
+
+    /** The beginning of a shift in which nothing sets in, so many engines. */
+    public static List<SimulatedTightening> first(long seed, int engines) {
+        return tightenings(Kind.NOTHING, 0, Shows.WHOLE_SHIFT, seed, 1, engines);
+    }
+
+    /**
+     * The beginning of the next shift, by the same tools on bolts of other lots: the tightenings of the spindle that the cause
+     * touches, or all where nothing sets in. Each transducer's scale moved a little since, as those of good ones do.
+     *
+     * @param kind what set in between the two shifts
+     * @param size its size, a share of one, N·m or deg
+     * @param engines how many engines
+     */
+    public static List<SimulatedTightening> next(Kind kind, double size, long seed, int engines) {
+        return tightenings(kind, size, Shows.SPINDLE_ALL_SHIFT, seed, ENGINES + 1, ENGINES + engines);
+    }
+
+    private static List<SimulatedTightening> tightenings(
+            Kind kind, double size, Shows shows, long seed, int first, int last) {
         var done = new ArrayList<SimulatedTightening>();
         var touched = spindle(seed);
-        for (int engine = 1; engine <= ENGINES; engine++) {
+        for (int engine = first; engine <= last; engine++) {
             for (var station : Station.values()) {
                 var spindles = station.spindles(seed);
                 for (int i = 0; i < Station.SPINDLES; i++) {
@@ -94,12 +120,18 @@ public final class CausedShift {
                     };
                     if (there || kind == Kind.NOTHING) {
                         var start = START.plusMinutes((long) engine * MINUTES).plusSeconds(9L * i);
-                        done.add(one(kind, size, own, engine, station.bolt(i), start, seed));
+                        var tool = first == 1 ? own : aDayLater(own, station.bolt(i), seed);
+                        done.add(one(kind, size, tool, engine, station.bolt(i), start, seed));
                     }
                 }
             }
         }
         return done;
+    }
+
+    private static Spindle aDayLater(Spindle own, int bolt, long seed) {
+        var gauss = ZigguratSampler.NormalizedGaussian.of(Seeds.stream(seed, Seeds.Use.SPINDLE, bolt, ENGINES));
+        return own.withGain(own.gain() * (1 + SCALE_MOVES * gauss.sample()));
     }
 
     private static SimulatedTightening one(

@@ -57,9 +57,6 @@ public final class CauseWords {
      * @param one what came out
      */
     public static String verdict(Diagnosis one) {
-        if (one.against() == Against.EARLIER_SHIFT) {
-            return "cannot tell why: " + one.whyNot();
-        }
         if (one.ranked().isEmpty()) {
             return "cause not ranked: " + one.whyNot();
         }
@@ -107,9 +104,9 @@ public final class CauseWords {
         if (one.against() == Against.SPECIFICATION) {
             return "Stop this spindle until a qualified person has looked at what was found on it.";
         }
-        if (one.against() == Against.EARLIER_SHIFT) {
-            return "Put a reference torque transducer in line with this spindle (ISO 5393), and compare its programme,"
-                    + " socket and coupling with those of the shift before.";
+        if (one.against() == Against.EARLIER_SHIFT && one.ranked().isEmpty()) {
+            return "Put a reference torque transducer in line with each of the station's spindles (ISO 5393), and compare"
+                    + " programmes, sockets and couplings with those of the shift before.";
         }
         if (!one.ranked().isEmpty() && one.ranked().get(0).likelihood() <= one.chance()) {
             return "Nothing on the floor yet; look again when more of it is tightened.";

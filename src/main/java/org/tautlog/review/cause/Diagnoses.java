@@ -77,13 +77,14 @@ public final class Diagnoses {
      * @param before the earlier shift
      * @param now the later one
      * @param specification the specification that judged
-     * @return spindles that are off apart from their station's others, no cause named; empty where the specification states no bolt and layers
+     * @return spindles that are off apart from their station's others, surest first; empty where the specification states no
+     *     bolt and layers
      */
     public static List<Diagnosis> since(PastShift before, PastShift now, JointSpecification specification) {
         var past = Readings.of(before.cues());
-        var readings = Readings.of(now.cues());
+        var readings = Readings.since(past, now.cues());
         return Sensitivities.of(specification, readings.rundownDeg())
-                .map(known -> Offsets.diagnosed(Offsets.since(past, readings), known))
+                .map(known -> OffSince.of(past, readings, known))
                 .orElse(List.of());
     }
 
@@ -107,7 +108,8 @@ public final class Diagnoses {
                         chart.stream(), chart.values().size() + chart.aside().size(), Math::max));
         var found = new ArrayList<Diagnosis>();
         attempts.forEach((stream, all) -> {
-            int good = readings.where(reading -> reading.stream().equals(stream)).size();
+            int good =
+                    readings.where(reading -> reading.stream().equals(stream)).size();
             if (all - good >= LEAST_FAULTY && 2 * good < all) {
                 found.add(Diagnosis.missing(
                         Pattern.ONE_SPINDLE,

@@ -68,9 +68,11 @@ public record Diagnosis(
         }
         var best = ranked.get(0);
         double next = Math.max(Math.max(other, chance), ranked.get(1).likelihood());
+        boolean alone = ranked.stream().skip(1).noneMatch(one -> leftBeside(best, one));
         int pro = best.pro().size() + (best.cause().shareIn(pattern) >= MOST ? 1 : 0);
         double odds = pattern == Pattern.ONE_TIGHTENING ? ODDS_OF_ONE : ODDS;
         return best.likelihood() >= odds * next
+                        && alone
                         && best.contradicting().isEmpty()
                         && pro >= LEAST_CUES
                         && best.contra().size() < pro
@@ -78,10 +80,26 @@ public record Diagnosis(
                 : Optional.empty();
     }
 
-    /** {@return the causes that remain: each at least a fifth as likely as the likeliest and likelier than chance} */
+    /**
+     * Whether a cause is left beside another. Against an earlier shift tool, programme and parts may all have changed, so
+     * there the curves alone must speak against it, without how often it shows in such streams.
+     */
+    private boolean leftBeside(RankedCause best, RankedCause one) {
+        return ODDS * one.likelihood() > best.likelihood()
+                || (against == Against.EARLIER_SHIFT && ODDS * byCurves(one) > byCurves(best));
+    }
+
+    private double byCurves(RankedCause one) {
+        return one.likelihood() / one.cause().shareIn(pattern);
+    }
+
+    /**
+     * {@return the causes that remain: each at least a fifth as likely as the likeliest, against an earlier shift by its curves
+     * alone too, and likelier than chance}
+     */
     public List<RankedCause> left() {
         return ranked.stream()
-                .filter(one -> ODDS * one.likelihood() > ranked.get(0).likelihood() && one.likelihood() > chance)
+                .filter(one -> leftBeside(ranked.get(0), one) && one.likelihood() > chance)
                 .toList();
     }
 

@@ -98,6 +98,17 @@ final class Moved {
         return spreads[cue];
     }
 
+    /** Standard error of how far a cue moved. */
+    double error(int cue) {
+        return Math.sqrt(covariance.getEntry(cue, cue));
+    }
+
+    /** How far a cue moved, in standard errors; empty where it is none of the cues. */
+    Optional<Double> inErrors(Cue cue) {
+        int i = cues.indexOf(cue);
+        return i < 0 ? Optional.empty() : Optional.of(shift.getEntry(i) / error(i));
+    }
+
     int freedom() {
         return freedom;
     }

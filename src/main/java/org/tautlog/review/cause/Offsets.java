@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -20,8 +19,8 @@ import org.tautlog.review.stream.Stream;
 import org.tautlog.spc.Sample;
 
 /**
- * Levels that are off all shift long, so that no step shows them: of a spindle against its station's others, of a
- * spindle against an earlier shift, of all spindles against what the model foretells for the stated joint.
+ * Levels that are off all shift long, so that no step shows them: of a spindle against its station's others, of all spindles
+ * against what the model foretells for the stated joint; {@link OffSince} holds them against an earlier shift.
  *
  * <p>What is off so is looked at only where good sides differ so far in fewer than one of {@value #ONE_IN} cases, shared
  * among all that were looked at (Bonferroni).
@@ -29,8 +28,6 @@ import org.tautlog.spc.Sample;
 final class Offsets {
     private static final int ONE_IN = 100;
     private static final int LEAST_SPINDLES = 3;
-    /** How often a cause named so is wrong was never counted over enough shifts; so none is. */
-    private static final String NOT_PROVEN = "between two shifts tool, programme and parts may all have changed";
 
     private static final double TO_SIGMA = 1.4826;
 
@@ -96,35 +93,6 @@ final class Offsets {
                 moved(only(engines, foretold.keySet()), Readings.less(Readings.medians(levels), foretold))));
     }
 
-    /** Spindles against an earlier shift, each apart from its station's others: good lots alone move a whole station. */
-    static List<Offset> since(Readings before, Readings now) {
-        var changes = new HashMap<Place, Map<Cue, Double>>();
-        now.levels().forEach((place, level) -> {
-            var then = before.levels().get(place);
-            if (then != null) {
-                changes.put(place, Readings.less(level, then));
-            }
-        });
-        var found = new ArrayList<Offset>();
-        var stations = stations(changes);
-        stations.forEach((station, streams) -> {
-            streams.forEach((stream, change) -> {
-                if (streams.size() >= LEAST_SPINDLES) {
-                    found.add(new Offset(
-                            Pattern.ONE_SPINDLE,
-                            Against.EARLIER_SHIFT,
-                            stream.words(),
-                            Ordinary.spindles(spreads(stations, stream)).recordedIn(now.steps()),
-                            rows(before, reading -> reading.stream().equals(stream)),
-                            moved(
-                                    rows(now, reading -> reading.stream().equals(stream)),
-                                    Readings.less(change, Readings.medians(others(streams, stream))))));
-                }
-            });
-        });
-        return found;
-    }
-
     /** Those that are off, in the order given. */
     static List<Diagnosis> diagnosed(List<Offset> offsets, Sensitivities sensitivities) {
         var found = new ArrayList<Diagnosis>();
@@ -132,9 +100,7 @@ final class Offsets {
             Moved.of(one.without, one.with)
                     .filter(moved ->
                             Ranking.pOfChance(moved, sensitivities, one.ordinary) * offsets.size() * ONE_IN < 1)
-                    .map(moved -> one.against == Against.EARLIER_SHIFT
-                            ? Diagnosis.missing(one.pattern, one.against, one.what, NOT_PROVEN)
-                            : Ranking.of(moved, sensitivities, one.ordinary, one.pattern, one.against, one.what))
+                    .map(moved -> Ranking.of(moved, sensitivities, one.ordinary, one.pattern, one.against, one.what))
                     .ifPresent(found::add);
         }
         return found;

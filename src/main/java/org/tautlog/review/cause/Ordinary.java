@@ -61,6 +61,11 @@ record Ordinary(Map<Cause, Double> sizes, Map<Cue, Double> spreads, boolean oneO
         return new Ordinary(Map.of(Cause.WIND_UP, LEAST_OF_DRIVES), spreads, false);
     }
 
+    /** The same spindles on other bolts of other lots, each apart from the others: the scatter, and so much more. */
+    static Ordinary beyondScatter(Map<Cue, Double> spreads) {
+        return new Ordinary(Map.of(), spreads, false);
+    }
+
     /** Medians of both sides are each off by up to half a step of the recording. */
     Ordinary recordedIn(Map<Cue, Double> steps) {
         var wider = new EnumMap<Cue, Double>(Cue.class);

@@ -8,7 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.tautlog.review.stream.Cue;
@@ -45,6 +47,19 @@ final class Readings {
 
     /** Readings in order of time. */
     static Readings of(List<CueReading> raw) {
+        return of(raw, levels(raw));
+    }
+
+    /** The same less the usual cues that each place had in an earlier shift. */
+    static Readings since(Readings before, List<CueReading> raw) {
+        return of(
+                raw.stream()
+                        .filter(reading -> before.levels.containsKey(Place.of(reading.tightening())))
+                        .toList(),
+                before.levels);
+    }
+
+    private static Map<Place, Map<Cue, Double>> levels(List<CueReading> raw) {
         var levels = new LinkedHashMap<Place, Map<Cue, Double>>();
         raw.stream()
                 .collect(Collectors.groupingBy(
@@ -52,6 +67,10 @@ final class Readings {
                         LinkedHashMap::new,
                         Collectors.mapping(CueReading::cues, Collectors.toList())))
                 .forEach((place, own) -> levels.put(place, medians(own)));
+        return levels;
+    }
+
+    private static Readings of(List<CueReading> raw, Map<Place, Map<Cue, Double>> levels) {
         var centred = raw.stream()
                 .map(reading -> new Reading(
                         reading.tightening(),
@@ -94,10 +113,16 @@ final class Readings {
 
     /** What a spindle did on each engine apart from its station's others, in time order. */
     List<Reading> apart(Stream stream) {
+        return apart(stream, Set.of());
+    }
+
+    /** The same with some of the others left out. */
+    List<Reading> apart(Stream stream, Set<Stream> without) {
         var others = new HashMap<String, List<Map<Cue, Double>>>();
         all.stream()
                 .filter(reading -> reading.stream().station().equals(stream.station())
-                        && !reading.stream().equals(stream))
+                        && !reading.stream().equals(stream)
+                        && !without.contains(reading.stream()))
                 .forEach(reading -> others.computeIfAbsent(reading.tightening().serial(), unused -> new ArrayList<>())
                         .add(reading.cues()));
         return all.stream()
@@ -130,6 +155,11 @@ final class Readings {
                         Collectors.mapping(Reading::cues, Collectors.toList())))
                 .forEach((serial, cues) -> engines.put(serial, medians(cues)));
         return engines;
+    }
+
+    /** The spindles, in order. */
+    Set<Stream> streams() {
+        return all.stream().map(Reading::stream).collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** Those of one place, or of any other set, in order of time. */

@@ -10,7 +10,7 @@
  * cannot), {@link org.tautlog.review.cause.Diagnoses} (all of a shift).
  *
  * <p>May import: {@code review.stream}, judge, signature, spc, joint, trace. Refuses to: name a cause where another one is
- * nearly as likely, or where fewer than two cues speak for it.
+ * nearly as likely, where fewer than two cues speak for it, or where one speaks against it that it would move as far as any.
  */
 @NullMarked
 package org.tautlog.review.cause;

@@ -1,5 +1,7 @@
-package org.tautlog.report;
+package org.tautlog.report.shift;
 
+import org.tautlog.report.page.Provenance;
+import org.tautlog.report.page.Evidence;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,8 +15,13 @@ import org.junit.jupiter.api.Test;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Finding;
+import org.tautlog.judge.Judge;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
+import org.tautlog.line.CausedShift;
+import org.tautlog.line.CausedShift.Kind;
+import org.tautlog.line.FenwaterEngine;
+import org.tautlog.line.SimulatedTightening;
 import org.tautlog.review.ImportRecord;
 import org.tautlog.review.MadeShift;
 import org.tautlog.review.ShiftReview;
@@ -25,6 +32,7 @@ import org.tautlog.trace.TraceIdentity;
 /** What page 1 answers where a spindle is off all shift long: no step within the shift shows it. */
 class ShiftAnswersTest {
     private static final int ENGINES = 40;
+    private static final int SIMULATED = 28;
     private static final ImportRecord IMPORTED = new ImportRecord(1, 0, 0, 0, List.of(), List.of());
 
     @Test
@@ -43,6 +51,42 @@ class ShiftAnswersTest {
         var review = review(identity -> identity.serial().endsWith("7"));
         assertEquals(4, review.counts().of(Verdict.NONCONFORMING));
         assertFalse(page(review).contains("Stop this spindle"));
+    }
+
+    /** A transducer a tenth off is seen against the spindles beside it and against the shift before. */
+    @Test
+    void a_spindle_off_all_shift_long_is_answered_on_page_1_with_what_to_check() throws IOException {
+        long seed = 1;
+        var touched = CausedShift.touched(seed);
+        var before = new ShiftReviewer(FenwaterEngine.specification(), 2);
+        CausedShift.first(seed, SIMULATED).forEach(one -> accept(before, one));
+        var now = new ShiftReviewer(FenwaterEngine.specification(), 2);
+        CausedShift.next(Kind.NOTHING, 0, seed, SIMULATED).stream()
+                .filter(one -> !Stream.of(one.trace().identity()).words().equals(touched))
+                .forEach(one -> accept(now, one));
+        CausedShift.next(Kind.TORQUE_SCALE, 0.1, seed, SIMULATED).forEach(one -> accept(now, one));
+        var review = now.review(IMPORTED).since(before.review(IMPORTED).asPast());
+
+        var since = "differs from the earlier shift: torque transducer scale, ";
+        var beside =
+                "differs from the station's other spindles, all shift long: cannot tell: torque transducer scale, ";
+        var changes = ShiftAnswers.changes(review);
+        for (var sentence : List.of(touched + ' ' + since, touched + ' ' + beside)) {
+            assertEquals(
+                    1,
+                    changes.stream().filter(line -> line.startsWith(sentence)).count(),
+                    changes.toString());
+        }
+        assertTrue(
+                ShiftAnswers.where(review).contains(touched + ": differs from the earlier shift."),
+                ShiftAnswers.where(review).toString());
+        assertTrue(page(review).contains("Check this spindle against a reference torque transducer"), "what to do");
+    }
+
+    private static void accept(ShiftReviewer reviewer, SimulatedTightening one) {
+        reviewer.accept(
+                Judge.judge(one.trace(), FenwaterEngine.specification()),
+                one.trace().curve());
     }
 
     private static void assertStopped(ShiftReview review, String howMany) throws IOException {
