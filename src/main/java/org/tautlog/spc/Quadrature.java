@@ -1,7 +1,7 @@
 package org.tautlog.spc;
 
 import java.util.function.DoubleUnaryOperator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.hipparchus.analysis.integration.gauss.LegendreRuleFactory;
 
 /**
  * Integrates smooth functions by Gauss-Legendre quadrature, 20 nodes a panel.
@@ -10,15 +10,13 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  */
 public final class Quadrature {
     private static final int NODES = 20;
-    private static final double[] NODE = new double[NODES];
-    private static final double[] WEIGHT = new double[NODES];
+    private static final double[] NODE;
+    private static final double[] WEIGHT;
 
     static {
-        var rule = new GaussIntegratorFactory().legendre(NODES, -1, 1);
-        for (int i = 0; i < NODES; i++) {
-            NODE[i] = rule.getPoint(i);
-            WEIGHT[i] = rule.getWeight(i);
-        }
+        var rule = new LegendreRuleFactory().getRule(NODES);
+        NODE = rule.getFirst();
+        WEIGHT = rule.getSecond();
     }
 
     private Quadrature() {}

@@ -12,6 +12,7 @@ import org.tautlog.spc.Quadrature;
  * d3 = sqrt(E(W^2) - d2^2),  E(W^2) = integral over w > 0 of 2 w (1 - P(W <= w)) dw
  *      P(W <= w) = n integral of f(x) (F(x + w) - F(x))^(n - 1) dx
  * c4 = sqrt(2 / (n - 1)) Gamma(n / 2) / Gamma((n - 1) / 2)
+ * n = 2: W = sqrt(2) |N|, so d2 = 2 / sqrt(pi), E(W^2) = 2
  * }</pre>
  *
  * f, F: density and distribution of the standard normal. Each is computed, none typed in.
@@ -30,6 +31,9 @@ public record ChartConstants(int n, double d2, double d3, double c4) {
 
     private static final double STEP = 1.0 / 8;
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
+    /** Every chart of single values asks for these, so they must cost nothing. */
+    private static final ChartConstants PAIR =
+            new ChartConstants(2, 2 / Math.sqrt(Math.PI), Math.sqrt(2 - 4 / Math.PI), c4(2));
 
     /**
      * Computes the factors of one subgroup size.
@@ -40,6 +44,7 @@ public record ChartConstants(int n, double d2, double d3, double c4) {
     public static ChartConstants of(int n) {
         if (n < 2 || n > LARGEST)
             throw new IllegalArgumentException("n is " + n + "; a subgroup holds from 2 to " + LARGEST + " values");
+        if (n == 2) return PAIR;
         double d2 = meanRange(n);
         double square = Quadrature.integrate(w -> 2 * w * (1 - rangeDistribution(n, w)), 0, 2 * REACH, 5);
         return new ChartConstants(n, d2, Math.sqrt(square - d2 * d2), c4(n));
