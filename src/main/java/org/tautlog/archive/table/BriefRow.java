@@ -7,7 +7,6 @@ import java.util.Map;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.BriefJudgement;
-import org.tautlog.judge.Verdict;
 import org.tautlog.trace.Source;
 import org.tautlog.trace.TraceIdentity;
 
@@ -50,6 +49,8 @@ public record BriefRow(BriefJudgement judgement, String specificationSha256, Str
 
     /** Makes rows brief; what many rows say alike is held once. */
     public static final class Reader {
+        private static final String NOTE = Consequence.NOTE.word();
+
         private final Map<Object, Object> held = new HashMap<>();
 
         /** A reader that holds nothing yet. */
@@ -74,7 +75,7 @@ public record BriefRow(BriefJudgement judgement, String specificationSha256, Str
                             identity.time(),
                             once(identity.boltLot())),
                     new Source(once(source.file()), source.line(), once(source.sha256())),
-                    Row.word(row.text("verdict"), Verdict.values(), Verdict::word),
+                    Words.VERDICT.read(row.text("verdict")),
                     once(findings(row, false)),
                     once(findings(row, true)));
             return new BriefRow(judgement, once(row.text("specification_sha256")), once(row.text("batch")), row);
@@ -85,8 +86,8 @@ public record BriefRow(BriefJudgement judgement, String specificationSha256, Str
             var severities = row.list("finding_severity");
             var codes = new ArrayList<FindingCode>(words.size());
             for (int i = 0; i < words.size(); i++) {
-                if (!withoutNotes || !Consequence.NOTE.word().equals(severities.get(i))) {
-                    codes.add(Row.word(words.get(i), FindingCode.values(), FindingCode::word));
+                if (!withoutNotes || !NOTE.equals(severities.get(i))) {
+                    codes.add(Words.FINDING.read(words.get(i)));
                 }
             }
             return List.copyOf(codes);

@@ -7,11 +7,8 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import org.tautlog.joint.window.Consequence;
-import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
-import org.tautlog.judge.Verdict;
 
 /** Judgements with the signatures they rest on, one a row. Findings lie in lists of equal length, gravest first. */
 public final class JudgementTable {
@@ -59,7 +56,7 @@ public final class JudgementTable {
                 row.text("specification_name"),
                 row.text("specification_version"),
                 SignatureColumns.signature(row),
-                Row.word(row.text("verdict"), Verdict.values(), Verdict::word),
+                Words.VERDICT.read(row.text("verdict")),
                 findings(row));
         return new KeptJudgement(judgement, row.text("program"), row.text("specification_sha256"));
     }
@@ -68,8 +65,8 @@ public final class JudgementTable {
         var codes = row.list("finding_code");
         return IntStream.range(0, codes.size())
                 .mapToObj(i -> new Finding(
-                        Row.word(codes.get(i), FindingCode.values(), FindingCode::word),
-                        Row.word(row.list("finding_severity").get(i), Consequence.values(), Consequence::word),
+                        Words.FINDING.read(codes.get(i)),
+                        Words.CONSEQUENCE.read(row.list("finding_severity").get(i)),
                         (Double) row.list("finding_measured").get(i),
                         (Double) row.list("finding_limit").get(i),
                         (String) row.list("finding_unit").get(i),

@@ -5,7 +5,6 @@ import static org.tautlog.archive.table.Column.whole;
 
 import java.util.List;
 import org.tautlog.problem.Problem;
-import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
 
 /** What an import met and could not keep as a trace: rejected lines, ignored files, assumptions; one problem a row. */
@@ -32,7 +31,7 @@ public final class ProblemTable {
 
     private static Problem read(Row row) {
         return new Problem(
-                Row.word(row.text("code"), ProblemCode.values(), ProblemCode::word),
+                Words.PROBLEM.read(row.text("code")),
                 new Where(row.text("file"), row.whole("line"), row.whole("column_number"), row.text("key")),
                 row.text("what"),
                 row.text("expected"),

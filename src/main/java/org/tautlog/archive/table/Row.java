@@ -1,8 +1,6 @@
 package org.tautlog.archive.table;
 
 import java.util.List;
-import java.util.function.Function;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.signature.Feature;
 
@@ -64,14 +62,6 @@ public final class Row {
 
     boolean flag(String name) {
         return (Boolean) needed(name);
-    }
-
-    static <E> E word(@Nullable Object wanted, E[] values, Function<E, String> word) {
-        return Stream.of(values)
-                .filter(value -> word.apply(value).equals(wanted))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("'" + wanted + "' is none of "
-                        + Stream.of(values).map(word).toList()));
     }
 
     private Object needed(String name) {

@@ -13,7 +13,6 @@ import org.tautlog.signature.ClampLoad;
 import org.tautlog.signature.ClampLoad.Basis;
 import org.tautlog.signature.CurveMarks;
 import org.tautlog.signature.ElasticLine;
-import org.tautlog.signature.EndState;
 import org.tautlog.signature.Feature;
 import org.tautlog.signature.FinalPoint;
 import org.tautlog.signature.OnsetCriteria;
@@ -97,7 +96,7 @@ final class SignatureColumns {
                         row.feature("min_gradient_ratio"),
                         row.feature("final_gradient_ratio"),
                         row.feature("past_onset_deg"),
-                        Row.word(row.text("end_state"), EndState.values(), EndState::word)),
+                        Words.END_STATE.read(row.text("end_state"))),
                 new FinalPoint(
                         row.feature("final_angle_deg"),
                         row.feature("final_torque_nm"),
@@ -140,7 +139,7 @@ final class SignatureColumns {
 
     private static ClampLoad clampLoad(Row row) {
         return new ClampLoad(
-                Row.word(row.text("clamp_load_basis"), Basis.values(), SignatureColumns::word),
+                Words.BASIS.read(row.text("clamp_load_basis")),
                 row.feature("clamp_load_kn"),
                 row.feature("clamp_load_low_kn"),
                 row.feature("clamp_load_high_kn"),
@@ -148,7 +147,7 @@ final class SignatureColumns {
                 row.feature("clamp_load_after_warm_up_kn"));
     }
 
-    private static String word(Basis basis) {
+    static String word(Basis basis) {
         return basis.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
