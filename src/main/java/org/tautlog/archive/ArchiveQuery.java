@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import org.tautlog.archive.ledger.LedgerEntry;
 import org.tautlog.archive.ledger.LedgerEvent.BatchKept;
 import org.tautlog.archive.ledger.LedgerEvent.Decided;
 import org.tautlog.archive.table.BriefRow;
@@ -215,17 +214,7 @@ public final class ArchiveQuery implements AutoCloseable {
      * @throws IOException where the ledger cannot be read
      */
     public Outcome<List<KeptDecision>> decisions(String serial) throws IOException {
-        var ledger = rows.ledger();
-        var decided = new ArrayList<KeptDecision>();
-        for (var entry : ledger.entries()) {
-            if (entry.event() instanceof Decided event
-                    && (serial.isEmpty() || event.decision().serial().equals(serial))) {
-                decided.replaceAll(
-                        earlier -> earlier.decision().sameSubject(event.decision()) ? superseded(earlier) : earlier);
-                decided.add(kept(entry, event));
-            }
-        }
-        return Outcome.of(List.copyOf(decided), ledger.problems());
+        return KeptDecisions.of(rows.ledger(), serial);
     }
 
     /**
@@ -299,14 +288,5 @@ public final class ArchiveQuery implements AutoCloseable {
 
     private static int rows(List<Snapshot.Batch> batches, String table) {
         return batches.stream().mapToInt(batch -> batch.manifest().rows(table)).sum();
-    }
-
-    private static KeptDecision kept(LedgerEntry entry, Decided event) {
-        return new KeptDecision(entry.number(), entry.time(), event.decision(), true, entry.previous(), entry.sha256());
-    }
-
-    private static KeptDecision superseded(KeptDecision earlier) {
-        return new KeptDecision(
-                earlier.entry(), earlier.time(), earlier.decision(), false, earlier.previous(), earlier.sha256());
     }
 }
