@@ -18,7 +18,6 @@ import org.tautlog.archive.table.KeptJudgement;
 import org.tautlog.archive.table.ProblemTable;
 import org.tautlog.archive.table.TraceTable;
 import org.tautlog.judge.BriefJudgement;
-import org.tautlog.judge.Judgement;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
 import org.tautlog.trace.Trace;
@@ -133,16 +132,10 @@ public final class ArchiveQuery implements AutoCloseable {
      * @return their traces in order of time, each once; one that was lost is not among them
      * @throws IOException where the archive cannot be read
      */
-    public Outcome<List<Kept<Trace>>> traces(Collection<Judgement> judgements) throws IOException {
+    public Outcome<List<Kept<Trace>>> traces(Collection<BriefJudgement> judgements) throws IOException {
         return judgements.isEmpty()
                 ? Outcome.of(List.of(), List.of())
-                : rows.all(
-                        TraceTable.table(),
-                        new Condition()
-                                .ofRecordings(judgements.stream()
-                                        .map(BriefJudgement::of)
-                                        .toList()),
-                        IN_TIME);
+                : rows.all(TraceTable.table(), new Condition().ofRecordings(judgements), IN_TIME);
     }
 
     /**

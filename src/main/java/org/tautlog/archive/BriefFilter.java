@@ -47,6 +47,17 @@ public final class BriefFilter {
     }
 
     /**
+     * Those of a range of time.
+     *
+     * @param from earliest time; null where open
+     * @param before first time that is too late; null where open
+     * @return the filter; where an end is given it lets through nothing without a time
+     */
+    public static BriefFilter between(@Nullable OffsetDateTime from, @Nullable OffsetDateTime before) {
+        return new BriefFilter(new Condition().from(from).before(before));
+    }
+
+    /**
      * Those with a bolt of some lots.
      *
      * @param lots the lots

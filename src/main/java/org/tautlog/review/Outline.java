@@ -3,7 +3,7 @@ package org.tautlog.review;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import org.tautlog.signature.Feature;
+import org.tautlog.review.shape.Landmarks;
 import org.tautlog.signature.Signature;
 import org.tautlog.trace.Curve;
 
@@ -46,10 +46,18 @@ public record Outline(
      * @return its outline
      */
     public static Outline of(Curve curve, Signature signature) {
-        return new Outline(
-                thinned(curve),
-                orNull(signature.elastic().originDeg()),
-                orNull(signature.snug().angleDeg()));
+        return of(curve, Landmarks.of(signature));
+    }
+
+    /**
+     * Thins one curve.
+     *
+     * @param curve as recorded
+     * @param landmarks what it is laid over others by
+     * @return its outline
+     */
+    public static Outline of(Curve curve, Landmarks landmarks) {
+        return new Outline(thinned(curve), orNull(landmarks.originDeg()), orNull(landmarks.snugDeg()));
     }
 
     /** {@return the best angle to count from: the elastic origin, else the snug point, else the first sample} */
@@ -75,8 +83,8 @@ public record Outline(
         return angle == null ? OptionalDouble.empty() : OptionalDouble.of(angle);
     }
 
-    private static @Nullable Double orNull(Feature feature) {
-        return feature.isFound() ? feature.number() : null;
+    private static @Nullable Double orNull(double angleDeg) {
+        return Double.isNaN(angleDeg) ? null : (Double) angleDeg;
     }
 
     private static Curve thinned(Curve curve) {

@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
 import org.tautlog.archive.table.Kept;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.FindingCode;
+import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
@@ -102,7 +103,9 @@ class ArchiveLaws {
                         expected.add(kept.value());
                     }
                 });
-                var found = query.traces(chosen).value().orElseThrow();
+                var found = query.traces(chosen.stream().map(BriefJudgement::of).toList())
+                        .value()
+                        .orElseThrow();
                 assertEquals(chosen.size(), found.size());
                 assertEquals(
                         expected, new HashSet<>(found.stream().map(Kept::value).toList()));

@@ -19,8 +19,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tautlog.archive.table.Kept;
-import org.tautlog.archive.table.KeptJudgement;
-import org.tautlog.judge.Judgement;
+import org.tautlog.judge.BriefJudgement;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
@@ -123,13 +122,13 @@ class ArchiveTest {
                             .value()
                             .orElseThrow())
                     .stream()
-                    .map(KeptJudgement::judgement)
+                    .map(kept -> BriefJudgement.of(kept.judgement()))
                     .filter(one -> one.identity().bolt().equals("3")
                             && !one.identity().serial().equals("FW-000012"))
                     .toList();
             var found = values(query.traces(wanted).value().orElseThrow());
             assertEquals(
-                    wanted.stream().map(Judgement::identity).toList(),
+                    wanted.stream().map(BriefJudgement::identity).toList(),
                     found.stream().map(Trace::identity).toList());
             assertEquals(List.of(), query.traces(List.of()).value().orElseThrow());
         }

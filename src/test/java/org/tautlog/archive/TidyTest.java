@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tautlog.archive.ledger.Decision;
 import org.tautlog.archive.ledger.DecisionAction;
 import org.tautlog.archive.ledger.FolderLock;
+import org.tautlog.judge.BriefJudgement;
 import org.tautlog.problem.ProblemCode;
 
 /** Tidying makes few batches of many, and nobody who asks can tell. */
@@ -195,7 +196,7 @@ class TidyTest {
             }
             answers.add(query.judgements(JudgementFilter.everything()));
             answers.add(query.traces(query.judgements("FW-000003").value().orElseThrow().stream()
-                    .map(kept -> kept.value().judgement())
+                    .map(kept -> BriefJudgement.of(kept.value().judgement()))
                     .toList()));
             answers.add(query.nearestSerials("FW-00003", 3));
             answers.add(query.problems());

@@ -21,6 +21,7 @@ import org.tautlog.archive.table.Kept;
 import org.tautlog.cli.evidence.ArchivedSpecifications;
 import org.tautlog.cli.terminal.Refusal;
 import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.JudgesInOrder;
 import org.tautlog.judge.Verdict;
@@ -150,7 +151,7 @@ final class ArchivedTightenings {
 
     private Map<Source, Curve> curves(List<Judgement> some) throws IOException {
         var curves = new HashMap<Source, Curve>();
-        all(query.traces(some))
+        all(query.traces(some.stream().map(BriefJudgement::of).toList()))
                 .forEach(trace ->
                         curves.put(trace.value().source(), trace.value().curve()));
         return curves;

@@ -84,6 +84,11 @@ public final class ArchivedStanding implements StandingSearch {
                 row -> Levels.of(row.judgement(), row::number));
     }
 
+    /** Those of a range of time, in order of time; of open ends all that there are. */
+    List<Neighbour> between(@Nullable OffsetDateTime from, @Nullable OffsetDateTime before) throws IOException {
+        return standing(BriefFilter.between(from, before), Neighbour.columns(), Neighbour::of);
+    }
+
     @Override
     public List<BriefJudgement> ofEngine(String serial) throws IOException {
         return standing(BriefFilter.ofEngine(serial));

@@ -14,21 +14,22 @@ import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.tautlog.archive.ArchiveQuery;
-import org.tautlog.archive.JudgementFilter;
 import org.tautlog.archive.SpecificationUsed;
 import org.tautlog.archive.table.Kept;
 import org.tautlog.archive.table.KeptJudgement;
 import org.tautlog.joint.window.Consequence;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.joint.window.TighteningMethod;
+import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Finding;
 import org.tautlog.judge.Judgement;
 import org.tautlog.problem.Outcome;
 import org.tautlog.problem.Problem;
 import org.tautlog.review.EngineClampLoad;
 import org.tautlog.review.Listed;
+import org.tautlog.review.stream.Levels;
+import org.tautlog.review.stream.Stream;
 import org.tautlog.review.stream.StreamCharts;
 import org.tautlog.trace.Curve;
 import org.tautlog.trace.Source;
@@ -83,16 +84,16 @@ public final class DossierReader {
     }
 
     private Optional<EngineDossier> read(String serial) throws IOException {
-        var kept = new ArrayList<>(all(query.judgements(serial)));
+        var kept = all(query.judgements(serial));
         if (kept.isEmpty()) {
             return Optional.empty();
         }
         var own = StandingJudgements.of(kept, used);
         var around = around(own);
         var others = around.stream()
-                .filter(judgement -> !judgement.identity().serial().equals(serial))
+                .filter(one -> !one.identity().serial().equals(serial))
                 .toList();
-        var charts = CompletableFuture.supplyAsync(() -> StreamCharts.of(onStreamsOf(own, around)));
+        var charts = CompletableFuture.supplyAsync(() -> StreamCharts.charted(onStreamsOf(own, around)));
         var decisions = all(query.decisions(serial));
         var positions = new ArrayList<BoltPosition>();
         for (var place : tightenings(own, others, kept).entrySet()) {
@@ -124,7 +125,7 @@ public final class DossierReader {
     }
 
     private Map<Place, List<EngineTightening>> tightenings(
-            List<Judgement> own, List<Judgement> others, List<Kept<KeptJudgement>> kept) throws IOException {
+            List<Judgement> own, List<Neighbour> others, List<Kept<KeptJudgement>> kept) throws IOException {
         var places = new TreeMap<Place, List<EngineTightening>>(BY_PLACE);
         var specification = specification(kept);
         expected(others).forEach(place -> places.put(place, new ArrayList<>()));
@@ -168,8 +169,9 @@ public final class DossierReader {
 
     /** The curves of the engine and of its peers, in one search. */
     private Map<Source, Curve> curves(List<Judgement> own, List<NearPeers> peers) throws IOException {
-        var wanted = new LinkedHashSet<>(own);
-        peers.forEach(near -> wanted.addAll(near.learned()));
+        var wanted = new LinkedHashSet<BriefJudgement>();
+        own.forEach(judgement -> wanted.add(BriefJudgement.of(judgement)));
+        peers.forEach(near -> near.learned().forEach(peer -> wanted.add(peer.judgement())));
         var curves = new HashMap<Source, Curve>();
         all(query.traces(wanted))
                 .forEach(trace ->
@@ -177,7 +179,8 @@ public final class DossierReader {
         return curves;
     }
 
-    private static Stream<Kept<KeptJudgement>> everyJudgement(Judgement of, List<Kept<KeptJudgement>> kept) {
+    private static java.util.stream.Stream<Kept<KeptJudgement>> everyJudgement(
+            Judgement of, List<Kept<KeptJudgement>> kept) {
         return kept.stream()
                 .filter(one -> one.value().judgement().source().equals(of.source())
                         && one.value().judgement().identity().equals(of.identity()));
@@ -210,7 +213,7 @@ public final class DossierReader {
     }
 
     /** Positions that at least half of the other engines have. */
-    private static List<Place> expected(List<Judgement> others) {
+    private static List<Place> expected(List<Neighbour> others) {
         var engines = new TreeMap<Place, LinkedHashSet<String>>(BY_PLACE);
         others.forEach(other -> engines.computeIfAbsent(Place.of(other.identity()), place -> new LinkedHashSet<>())
                 .add(other.identity().serial()));
@@ -221,31 +224,28 @@ public final class DossierReader {
                 .toList();
     }
 
-    private List<Judgement> around(List<Judgement> own) throws IOException {
+    private List<Neighbour> around(List<Judgement> own) throws IOException {
+        var standing = new ArchivedStanding(query, used);
         var first = earliest(own);
-        var filter = JudgementFilter.everything();
-        if (first.isPresent()) {
-            var last = times(own).max(Comparator.naturalOrder()).orElseThrow();
-            filter = filter.between(
-                    first.get().minusHours(HOURS), last.plusHours(HOURS).plusNanos(1));
-        }
-        return StandingJudgements.of(all(query.judgements(filter)), used);
+        var last = times(own).max(Comparator.naturalOrder());
+        var around = standing.between(
+                first.map(time -> time.minusHours(HOURS)).orElse(null),
+                last.map(time -> time.plusHours(HOURS).plusNanos(1)).orElse(null));
+        problems.addAll(standing.problems());
+        return around;
     }
 
-    private static List<Judgement> onStreamsOf(List<Judgement> own, List<Judgement> around) {
-        var streams = own.stream()
-                .map(one -> new Place(one.identity().station(), one.identity().spindle()))
-                .distinct()
-                .toList();
+    private static List<Levels> onStreamsOf(List<Judgement> own, List<Neighbour> around) {
+        var streams = own.stream().map(one -> Stream.of(one.identity())).collect(Collectors.toSet());
         return around.stream()
-                .filter(one -> streams.contains(
-                        new Place(one.identity().station(), one.identity().spindle())))
+                .filter(one -> streams.contains(Stream.of(one.identity())))
+                .map(Neighbour::levels)
                 .toList();
     }
 
-    private static int engines(List<Judgement> judgements) {
-        return (int) judgements.stream()
-                .map(judgement -> judgement.identity().serial())
+    private static int engines(List<Neighbour> tightenings) {
+        return (int) tightenings.stream()
+                .map(one -> one.identity().serial())
                 .distinct()
                 .count();
     }
@@ -254,7 +254,7 @@ public final class DossierReader {
         return times(judgements).min(Comparator.naturalOrder());
     }
 
-    private static Stream<OffsetDateTime> times(List<Judgement> judgements) {
+    private static java.util.stream.Stream<OffsetDateTime> times(List<Judgement> judgements) {
         return judgements.stream().map(one -> one.identity().time()).filter(Objects::nonNull);
     }
 

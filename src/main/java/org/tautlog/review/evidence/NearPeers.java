@@ -27,11 +27,11 @@ import org.tautlog.trace.Source;
  * @param before those from before the tightening, in order of time
  * @param after those from its moment on, in order of time
  */
-record NearPeers(List<Judgement> before, List<Judgement> after) {
+record NearPeers(List<Neighbour> before, List<Neighbour> after) {
     static final int DRAWN_EACH_SIDE = 4;
     static final int LEARNED_EACH_SIDE = Envelope.MOST_PEERS / 2;
 
-    private static final Comparator<Judgement> BY_TIME = Comparator.comparing(
+    private static final Comparator<Neighbour> BY_TIME = Comparator.comparing(
             one -> Objects.requireNonNull(one.identity().time()).toInstant());
 
     NearPeers {
@@ -43,11 +43,11 @@ record NearPeers(List<Judgement> before, List<Judgement> after) {
      * The peers of a tightening.
      *
      * @param judgement the tightening; without a time it has no peers
-     * @param others judgements of other engines around it; those of one moment in the order in which they are to count
+     * @param others tightenings of other engines around it; those of one moment in the order in which they are to count
      */
-    static NearPeers of(Judgement judgement, List<Judgement> others) {
-        var before = new ArrayList<Judgement>();
-        var after = new ArrayList<Judgement>();
+    static NearPeers of(Judgement judgement, List<Neighbour> others) {
+        var before = new ArrayList<Neighbour>();
+        var after = new ArrayList<Neighbour>();
         var time = judgement.identity().time();
         for (var other : others) {
             var when = other.identity().time();
@@ -61,65 +61,64 @@ record NearPeers(List<Judgement> before, List<Judgement> after) {
     }
 
     /** All of them, in order of time. */
-    List<Judgement> learned() {
+    List<Neighbour> learned() {
         return joined(before, after);
     }
 
     /** The nearest few, in order of time. */
-    List<Judgement> drawn() {
+    List<Neighbour> drawn() {
         return joined(last(before, DRAWN_EACH_SIDE), first(after, DRAWN_EACH_SIDE));
     }
 
     /** The tightening with its trace, its peers, and where it departs from them; empty where its trace is lost. */
     Optional<Listed> listed(int rank, Judgement judgement, Map<Source, Curve> curves, TighteningMethod method) {
-        return outline(judgement, curves)
-                .map(outline -> new Listed(
+        return Optional.ofNullable(curves.get(judgement.source()))
+                .map(curve -> new Listed(
                         rank,
                         judgement,
-                        outline,
-                        drawn().stream()
-                                .flatMap(peer -> outline(peer, curves).stream())
+                        Outline.of(curve, judgement.signature()),
+                        traced(drawn(), curves)
+                                .map(peer -> Outline.of(curveOf(peer, curves), peer.landmarks()))
                                 .toList(),
-                        comparison(judgement, curves, method)));
+                        comparison(judgement, curve, curves, method)));
     }
 
     private Answer<ShapeComparison> comparison(
-            Judgement judgement, Map<Source, Curve> curves, TighteningMethod method) {
+            Judgement judgement, Curve curve, Map<Source, Curve> curves, TighteningMethod method) {
         if (judgement.identity().time() == null) {
             return Answer.missing(Reason.NOT_ASKED, "the export gives no time, so no peers are near");
         }
-        var shapes = learned().stream()
-                .filter(peer -> curves.containsKey(peer.source()))
-                .flatMap(peer -> shape(peer, curves, method).found().stream())
+        var shapes = traced(learned(), curves)
+                .flatMap(peer -> Shape.of(curveOf(peer, curves), peer.landmarks(), method).found().stream())
                 .toList();
-        return ShapeComparison.of(shape(judgement, curves, method), Envelope.of(shapes));
+        return ShapeComparison.of(Shape.of(curve, judgement.signature(), method), Envelope.of(shapes));
     }
 
-    private static Answer<Shape> shape(Judgement judgement, Map<Source, Curve> curves, TighteningMethod method) {
-        return Shape.of(Objects.requireNonNull(curves.get(judgement.source())), judgement.signature(), method);
+    /** Those whose traces were not lost. */
+    private static java.util.stream.Stream<Neighbour> traced(List<Neighbour> peers, Map<Source, Curve> curves) {
+        return peers.stream().filter(peer -> curves.containsKey(peer.judgement().source()));
     }
 
-    private static Optional<Outline> outline(Judgement judgement, Map<Source, Curve> curves) {
-        return Optional.ofNullable(curves.get(judgement.source()))
-                .map(curve -> Outline.of(curve, judgement.signature()));
+    private static Curve curveOf(Neighbour peer, Map<Source, Curve> curves) {
+        return Objects.requireNonNull(curves.get(peer.judgement().source()));
     }
 
-    private static boolean isPeer(Judgement one, Judgement other) {
-        return other.verdict() == Verdict.CONFORMING
+    private static boolean isPeer(Judgement one, Neighbour other) {
+        return other.judgement().verdict() == Verdict.CONFORMING
                 && other.identity().attempt() == 1
                 && Stream.of(one.identity()).equals(Stream.of(other.identity()))
                 && one.identity().bolt().equals(other.identity().bolt());
     }
 
-    private static List<Judgement> joined(List<Judgement> before, List<Judgement> after) {
+    private static List<Neighbour> joined(List<Neighbour> before, List<Neighbour> after) {
         return java.util.stream.Stream.concat(before.stream(), after.stream()).toList();
     }
 
-    private static List<Judgement> last(List<Judgement> peers, int most) {
+    private static List<Neighbour> last(List<Neighbour> peers, int most) {
         return peers.subList(Math.max(0, peers.size() - most), peers.size());
     }
 
-    private static List<Judgement> first(List<Judgement> peers, int most) {
+    private static List<Neighbour> first(List<Neighbour> peers, int most) {
         return peers.subList(0, Math.min(most, peers.size()));
     }
 }

@@ -1,7 +1,6 @@
 package org.tautlog.review.shape;
 
 import org.tautlog.joint.window.TighteningMethod;
-import org.tautlog.signature.Feature;
 import org.tautlog.signature.Signature;
 import org.tautlog.signature.TorqueOverTurn;
 import org.tautlog.spc.Answer;
@@ -27,20 +26,23 @@ public final class Shape {
     /** A curve is followed for three times the turn aimed at. */
     private static final int MOST_STEPS = STEPS_BEFORE + 3 * STEPS_A_TURN;
 
+    private static final String NO_ORIGIN = "no elastic origin";
+
     private final double stepDeg;
     private final double prevailingNm;
     private final double rateNmPerDeg;
+    /** NaN where it was not found, which no angle passes; so is the onset. */
     private final double snugDeg;
+
     private final double onsetDeg;
     private final float[] equivalentDeg;
 
-    private Shape(double stepDeg, Signature signature, float[] equivalentDeg) {
-        double originDeg = signature.elastic().originDeg().number();
+    private Shape(double stepDeg, double prevailingNm, Landmarks landmarks, float[] equivalentDeg) {
         this.stepDeg = stepDeg;
-        this.prevailingNm = signature.prevailingTorqueNm().number();
-        this.rateNmPerDeg = signature.elastic().torqueRateNmPerDeg().number();
-        this.snugDeg = past(originDeg, signature.snug().angleDeg());
-        this.onsetDeg = past(originDeg, signature.onset().angleDeg());
+        this.prevailingNm = prevailingNm;
+        this.rateNmPerDeg = landmarks.rateNmPerDeg();
+        this.snugDeg = landmarks.snugDeg() - landmarks.originDeg();
+        this.onsetDeg = landmarks.onsetDeg() - landmarks.originDeg();
         this.equivalentDeg = equivalentDeg;
     }
 
@@ -54,22 +56,35 @@ public final class Shape {
      */
     public static Answer<Shape> of(Curve curve, Signature signature, TighteningMethod method) {
         var origin = signature.elastic().originDeg();
-        double rateNmPerDeg = signature.elastic().torqueRateNmPerDeg().number();
-        if (!origin.isFound() || !(rateNmPerDeg > 0)) {
-            return Answer.missing(
-                    Reason.NOT_ASKED, "no elastic origin" + (origin.isFound() ? "" : ": " + origin.whyMissing()));
+        return origin.isFound()
+                ? of(curve, Landmarks.of(signature), method)
+                : Answer.missing(Reason.NOT_ASKED, NO_ORIGIN + ": " + origin.whyMissing());
+    }
+
+    /**
+     * Reads the shape of a curve.
+     *
+     * @param curve the samples
+     * @param landmarks what it is laid over others by
+     * @param method turn and snug torque aimed at
+     * @return the shape; missing where there is no elastic line, or the recording ends before its origin
+     */
+    public static Answer<Shape> of(Curve curve, Landmarks landmarks, TighteningMethod method) {
+        if (Double.isNaN(landmarks.originDeg()) || !(landmarks.rateNmPerDeg() > 0)) {
+            return Answer.missing(Reason.NOT_ASKED, NO_ORIGIN);
         }
         double stepDeg = method.turnDeg() / STEPS_A_TURN;
-        var torqueNm = TorqueOverTurn.at(curve, method, origin.number() - STEPS_BEFORE * stepDeg, stepDeg, MOST_STEPS);
+        var torqueNm =
+                TorqueOverTurn.at(curve, method, landmarks.originDeg() - STEPS_BEFORE * stepDeg, stepDeg, MOST_STEPS);
         if (torqueNm.length <= STEPS_BEFORE) {
             return Answer.missing(Reason.TOO_FEW, "the recording ends before its elastic origin");
         }
-        double levelNm = signature.prevailingTorqueNm().number();
+        double levelNm = Double.isNaN(landmarks.prevailingNm()) ? 0 : landmarks.prevailingNm();
         var equivalentDeg = new float[torqueNm.length];
         for (int i = 0; i < equivalentDeg.length; i++) {
-            equivalentDeg[i] = (float) ((torqueNm[i] - levelNm) / rateNmPerDeg);
+            equivalentDeg[i] = (float) ((torqueNm[i] - levelNm) / landmarks.rateNmPerDeg());
         }
-        return Answer.of(new Shape(stepDeg, signature, equivalentDeg));
+        return Answer.of(new Shape(stepDeg, levelNm, landmarks, equivalentDeg));
     }
 
     /** {@return how many steps it has, up to the stop} */
@@ -127,10 +142,5 @@ public final class Shape {
             return Zone.RUN_DOWN;
         }
         return deg < snugDeg ? Zone.SNUG : Zone.ELASTIC;
-    }
-
-    /** An angle that was not found is never passed. */
-    private static double past(double originDeg, Feature angle) {
-        return angle.isFound() ? angle.number() - originDeg : Double.NaN;
     }
 }

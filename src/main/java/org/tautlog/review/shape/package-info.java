@@ -1,7 +1,8 @@
 /**
  * The shapes of curves held against those of their peers: where along the curve one departs from what good ones do.
  *
- * <p>Public types in reading order: {@link org.tautlog.review.shape.Shape} (one curve at even steps from its elastic origin),
+ * <p>Public types in reading order: {@link org.tautlog.review.shape.Landmarks} (what a curve is laid over others by),
+ * {@link org.tautlog.review.shape.Shape} (one curve at even steps from its elastic origin),
  * {@link org.tautlog.review.shape.Envelope} (where good ones run), {@link org.tautlog.review.shape.Departure} with {@link
  * org.tautlog.review.shape.Zone}, {@link org.tautlog.review.shape.ShapeComparison} (one curve against its peers); of a
  * shift {@link org.tautlog.review.shape.ShapeWatch}, {@link org.tautlog.review.shape.ShapeReview}, {@link

@@ -43,7 +43,13 @@ public final class StreamCharts {
         return charted(judgements.stream().map(Levels::of).toList());
     }
 
-    static List<StreamChart> charted(List<Levels> levels) {
+    /**
+     * Charts every feature of every stream.
+     *
+     * @param levels the levels of tightenings, in any order
+     * @return the charts, stream by stream
+     */
+    public static List<StreamChart> charted(List<Levels> levels) {
         return series(levels).stream().map(StreamCharts::chart).toList();
     }
 

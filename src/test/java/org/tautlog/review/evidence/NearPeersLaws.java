@@ -14,8 +14,11 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.tautlog.judge.BriefJudgement;
 import org.tautlog.judge.Judgement;
 import org.tautlog.judge.Verdict;
+import org.tautlog.review.shape.Landmarks;
+import org.tautlog.review.stream.Levels;
 import org.tautlog.signature.EndState;
 import org.tautlog.trace.TraceIdentity;
 
@@ -25,7 +28,7 @@ class NearPeersLaws {
 
     @Property(tries = 300)
     void peers_are_those_that_a_plain_look_finds(
-            @ForAll("tightenings") Judgement one, @ForAll("surroundings") List<Judgement> others) {
+            @ForAll("tightenings") Judgement one, @ForAll("surroundings") List<Neighbour> others) {
         var inOrder = new ArrayList<>(others);
         inOrder.sort(Comparator.comparing(
                 other -> other.identity().time(), Comparator.nullsLast(OffsetDateTime.timeLineOrder())));
@@ -35,14 +38,14 @@ class NearPeersLaws {
         assertTrue(peers.drawn().size() <= 2 * NearPeers.DRAWN_EACH_SIDE, peers.toString());
     }
 
-    private static List<Judgement> nearest(Judgement one, List<Judgement> inOrder, int eachSide) {
+    private static List<Neighbour> nearest(Judgement one, List<Neighbour> inOrder, int eachSide) {
         return inOrder.stream()
                 .filter(other -> isPeer(one, other) && nearer(one, other, inOrder) < eachSide)
                 .toList();
     }
 
     /** How many peers on the same side lie between a tightening and one of its peers. */
-    private static long nearer(Judgement one, Judgement other, List<Judgement> inOrder) {
+    private static long nearer(Judgement one, Neighbour other, List<Neighbour> inOrder) {
         int place = inOrder.indexOf(other);
         boolean before = isBefore(other.identity(), one.identity());
         var between = before ? inOrder.subList(place + 1, inOrder.size()) : inOrder.subList(0, place);
@@ -51,10 +54,10 @@ class NearPeersLaws {
                 .count();
     }
 
-    private static boolean isPeer(Judgement one, Judgement other) {
+    private static boolean isPeer(Judgement one, Neighbour other) {
         return one.identity().time() != null
                 && other.identity().time() != null
-                && other.verdict() == Verdict.CONFORMING
+                && other.judgement().verdict() == Verdict.CONFORMING
                 && other.identity().attempt() == 1
                 && other.identity().station().equals(one.identity().station())
                 && other.identity().spindle().equals(one.identity().spindle())
@@ -94,7 +97,11 @@ class NearPeersLaws {
     }
 
     @Provide
-    Arbitrary<List<Judgement>> surroundings() {
-        return tightenings().list().ofMaxSize(90).uniqueElements();
+    Arbitrary<List<Neighbour>> surroundings() {
+        return tightenings()
+                .map(one -> new Neighbour(BriefJudgement.of(one), Levels.of(one), Landmarks.of(one.signature())))
+                .list()
+                .ofMaxSize(90)
+                .uniqueElements();
     }
 }
