@@ -29,7 +29,7 @@ public record ColumnName(String plain, String unit) {
      * @return its name and unit
      */
     public static ColumnName of(String header) {
-        if (header.chars().noneMatch(c -> PARTING.indexOf(c) >= 0 || Character.isWhitespace(c))) {
+        if (!mayHoldUnit(header)) {
             return new ColumnName(
                     plain(header), AngleUnit.parse(header).equals(Optional.of(AngleUnit.TURN)) ? header : "");
         }
@@ -45,6 +45,17 @@ public record ColumnName(String plain, String unit) {
             }
         }
         return new ColumnName(plain(header), "");
+    }
+
+    /** Whether something in a header may part a name from a unit. */
+    static boolean mayHoldUnit(String header) {
+        int at = 0;
+        while (at < header.length()
+                && PARTING.indexOf(header.charAt(at)) < 0
+                && !Character.isWhitespace(header.charAt(at))) {
+            at++;
+        }
+        return at < header.length();
     }
 
     /**

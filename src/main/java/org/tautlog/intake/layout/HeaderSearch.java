@@ -111,11 +111,17 @@ final class HeaderSearch {
 
     /** Most lines of a log are rows of numbers; looking for names in each of them would cost more than reading it. */
     private static boolean mayNameColumns(Line line) {
-        return line.text().chars().anyMatch(c -> Character.isLetter(c) && c != 'e' && c != 'E');
+        var text = line.text();
+        int at = 0;
+        while (at < text.length()
+                && !(Character.isLetter(text.charAt(at)) && text.charAt(at) != 'e' && text.charAt(at) != 'E')) {
+            at++;
+        }
+        return at < text.length();
     }
 
     private Header header(Line line, char delimiter, List<String> cells) {
-        var names = cells.stream().map(cell -> ColumnName.of(cell).plain()).toList();
+        var names = cells.stream().map(HeaderSearch::name).toList();
         var samples = new EnumMap<SampleQuantity, Integer>(SampleQuantity.class);
         for (var quantity : SampleQuantity.values()) {
             var source = stated.samples().get(quantity);
@@ -126,7 +132,9 @@ final class HeaderSearch {
                 samples.put(quantity, at);
             }
         }
-        var plain = cells.stream().map(ColumnName::plain).toList();
+        var plain = cells.stream()
+                .map(cell -> holdsDigit(cell) ? "" : ColumnName.plain(cell))
+                .toList();
         var identity = new EnumMap<IdentityField, Integer>(IdentityField.class);
         for (var field : IdentityField.values()) {
             var origin = stated.identity().get(field);
@@ -141,6 +149,22 @@ final class HeaderSearch {
             }
         }
         return new Header(line.number(), delimiter, cells, samples, identity);
+    }
+
+    /** The plain name in a cell. No usual name holds a digit, so of a cell that is all name nothing else need be known. */
+    private static String name(String cell) {
+        return holdsDigit(cell) && !ColumnName.mayHoldUnit(cell)
+                ? ""
+                : ColumnName.of(cell).plain();
+    }
+
+    private static boolean holdsDigit(String cell) {
+        for (int i = 0; i < cell.length(); i++) {
+            if (cell.charAt(i) >= '0' && cell.charAt(i) <= '9') {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean isWhole(Header header) {
