@@ -11,6 +11,7 @@ import org.tautlog.intake.file.BrokenFile;
 import org.tautlog.intake.layout.LayoutSniffer;
 import org.tautlog.intake.text.Line;
 import org.tautlog.intake.text.Row;
+import org.tautlog.intake.text.RowsAlike;
 import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -29,6 +30,7 @@ final class FilePerTrace extends TraceTable {
     /** Finished tables under the same headings, which may be parts of one trace with what comes. */
     private final List<TraceDraft> parts = new ArrayList<>();
 
+    private final Optional<RowsAlike> rows;
     private @Nullable TraceDraft draft;
     private int stage;
     private boolean inTable;
@@ -38,6 +40,7 @@ final class FilePerTrace extends TraceTable {
         super(text, ledger, mostSamples);
         this.gate = gate;
         this.sha256 = sha256;
+        this.rows = text.alike(Row.none(), 0);
     }
 
     @Override
@@ -106,14 +109,23 @@ final class FilePerTrace extends TraceTable {
     private void setAside() {
         if (draft != null && (stage == 0 || draft.rows() > 0)) {
             parts.add(draft);
+            finished(draft);
         }
         draft = null;
+        goOn(null, Optional.empty());
     }
 
     private void addRow(Line line, Optional<Row> row) {
         var current = draft == null || draft.rows() == 0 ? begin(line) : draft;
         current.countRow();
         add(current, line, row);
+        goOn(current, rows);
+    }
+
+    /** A line that begins a stage, or is a heading, does not begin with a number. */
+    @Override
+    boolean isSample(Row row) {
+        return !Double.isNaN(row.number(0, text.layout().numbers()));
     }
 
     private void takeHeading(Line line) {

@@ -118,7 +118,7 @@ final class JsonLogs {
 
     private void take(JsonNode trace, int line, Map<String, String> above) {
         var where = Where.line(file, line);
-        var draft = new TraceDraft(layout, where, bounds.mostSamples());
+        var draft = new TraceDraft(layout, where, bounds.mostSamples(), 0);
         draft.identity().putAll(LogText.fromFileName(file, layout.stated()));
         layout.stated().identity().forEach((field, origin) -> {
             var value = value(origin, trace, above);
@@ -154,7 +154,7 @@ final class JsonLogs {
         for (var part : JsonParts.of(trace, form.points(), paths)) {
             stage++;
             boolean first = draft.samples() == 0;
-            var target = first ? draft : new TraceDraft(layout, where, bounds.mostSamples());
+            var target = first ? draft : new TraceDraft(layout, where, bounds.mostSamples(), 0);
             target.ofStage(stage);
             addPart(target, part, where);
             if (!first) {

@@ -1,7 +1,6 @@
 package org.tautlog.intake;
 
 import java.nio.ByteBuffer;
-import java.security.MessageDigest;
 import java.util.Map;
 import java.util.Optional;
 import org.tautlog.intake.file.Sha256;
@@ -14,9 +13,11 @@ import org.tautlog.trace.TraceIdentity;
 
 /** Recognises a recording that was read before, and counts the attempts at a bolt where the logs do not. */
 final class KnownTraces {
+    private static final int BYTES_A_SAMPLE = 2 * Double.BYTES;
+    private static final int BLOCK = 256;
+
     private final Map<String, Seen> byCurve;
     private final Map<String, Integer> attempts;
-    private final MessageDigest digest = Sha256.digest();
 
     KnownTraces(int most) {
         byCurve = Bounded.map(most);
@@ -83,11 +84,17 @@ final class KnownTraces {
     }
 
     /** Stands for the samples of a curve. */
-    String fingerprint(Curve curve) {
-        var bytes = ByteBuffer.allocate(16 * curve.size());
+    static String fingerprint(Curve curve) {
+        var digest = Sha256.digest();
+        var bytes = new byte[BLOCK * BYTES_A_SAMPLE];
+        var samples = ByteBuffer.wrap(bytes).asDoubleBuffer();
         for (int i = 0; i < curve.size(); i++) {
-            bytes.putDouble(curve.angleDeg(i)).putDouble(curve.torqueNm(i));
+            samples.put(curve.angleDeg(i)).put(curve.torqueNm(i));
+            if (!samples.hasRemaining() || i == curve.size() - 1) {
+                digest.update(bytes, 0, samples.position() * Double.BYTES);
+                samples.clear();
+            }
         }
-        return Sha256.hex(digest.digest(bytes.array())).substring(0, 32);
+        return Sha256.hex(digest.digest()).substring(0, 32);
     }
 }

@@ -17,6 +17,7 @@ import org.tautlog.intake.layout.SampleQuantity;
 import org.tautlog.intake.text.Cells;
 import org.tautlog.intake.text.Line;
 import org.tautlog.intake.text.Row;
+import org.tautlog.intake.text.RowsAlike;
 import org.tautlog.problem.Where;
 
 /** What the lines of one log mean under its layout: rows with as many cells as the header, headings, identity. */
@@ -52,6 +53,20 @@ final class LogText {
 
     FileLayout layout() {
         return layout;
+    }
+
+    /** The last line above the first table's rows. */
+    int lastHeaderLine() {
+        return Math.max(layout.headerLine(), layout.unitsLine());
+    }
+
+    /** Plain rows of this table that begin with the same cells as one. */
+    Optional<RowsAlike> alike(Row first, int same) {
+        int width = layout.header().size();
+        var comment = layout.stated().text().comment();
+        return same == 0
+                ? RowsAlike.any(width, layout.delimiter(), comment)
+                : RowsAlike.after(first, same, width, layout.delimiter(), comment);
     }
 
     Where at(Line line) {

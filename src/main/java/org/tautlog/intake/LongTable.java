@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.file.BrokenFile;
 import org.tautlog.intake.text.Line;
@@ -31,7 +32,6 @@ final class LongTable extends TraceTable {
     private @Nullable TraceDraft draft;
     private List<String> key = List.of();
     private final int lastOfKey;
-    private Row firstOfKey = Row.none();
 
     LongTable(LogText text, ReadLedger ledger, ReadBounds bounds, TraceGate gate, String sha256) {
         super(text, ledger, bounds.mostSamples());
@@ -101,12 +101,7 @@ final class LongTable extends TraceTable {
         return lastOfKey < cells.size();
     }
 
-    /** Most often nothing up to the end of the key has changed since the row before, which is told at once. */
     private boolean isSameKey(Row cells) {
-        return lastOfKey < 0 || cells.beginsAs(lastOfKey, firstOfKey) || isSameCellByCell(cells);
-    }
-
-    private boolean isSameCellByCell(Row cells) {
         var columns = text.layout().keyColumns();
         for (int i = 0; i < columns.size(); i++) {
             if (i >= key.size() || !cells.is(columns.get(i), key.get(i))) {
@@ -119,12 +114,12 @@ final class LongTable extends TraceTable {
     private TraceDraft begin(Line line, Row cells) {
         finish();
         key = new ArrayList<>();
-        firstOfKey = cells;
         if (hasKey(cells)) {
             text.layout().keyColumns().forEach(column -> key.add(cells.get(column)));
         }
         draft = draft(line);
         draft.identity().putAll(text.identity(headings, cells));
+        goOn(draft, text.alike(cells, lastOfKey + 1));
         return draft;
     }
 
@@ -134,6 +129,8 @@ final class LongTable extends TraceTable {
         }
         var finished = draft;
         draft = null;
+        goOn(null, Optional.empty());
+        finished(finished);
         var earlier = held.remove(key);
         if (earlier != null) {
             rejoin(earlier, finished);

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.intake.layout.FileLayout;
 import org.tautlog.intake.layout.IdentityField;
@@ -12,6 +13,7 @@ import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
+import org.tautlog.trace.Curve;
 import org.tautlog.trace.Source;
 import org.tautlog.trace.Trace;
 import org.tautlog.trace.TraceIdentity;
@@ -31,14 +33,20 @@ final class TraceGate {
         this.sink = sink;
     }
 
+    /** What needs no turn: the curve of a draft and what stands for its samples. */
+    private record Recording(Curve curve, String fingerprint) {}
+
     /** Settles a draft, whose rows have all come, when its turn comes. */
     void settle(TraceDraft draft, FileLayout layout, String sha256, ReadLedger ofFile) {
-        ofFile.enter(draft.bytes(), all -> settle(draft, layout, sha256));
+        int bytes = draft.bytes();
+        var recording = orSpoilt(
+                draft, () -> draft.takeCurve().map(curve -> new Recording(curve, KnownTraces.fingerprint(curve))));
+        ofFile.enter(bytes, all -> settle(draft, recording, layout, sha256));
     }
 
-    private void settle(TraceDraft draft, FileLayout layout, String sha256) {
+    private void settle(TraceDraft draft, Optional<Recording> recording, FileLayout layout, String sha256) {
         ledger.traces.in(1);
-        var trace = orSpoilt(draft, layout, sha256);
+        var trace = recording.flatMap(found -> orSpoilt(draft, () -> trace(draft, found, layout, sha256)));
         if (trace.isEmpty()) {
             ledger.problem(draft.fault().orElseThrow());
             ledger.traces.rejected(1);
@@ -56,23 +64,22 @@ final class TraceGate {
     }
 
     /** A trace on which the program fails must not keep the others from being read. */
-    private Optional<Trace> orSpoilt(TraceDraft draft, FileLayout layout, String sha256) {
+    private static <T> Optional<T> orSpoilt(TraceDraft draft, Supplier<Optional<T>> work) {
         try {
-            return trace(draft, layout, sha256);
+            return work.get();
         } catch (RuntimeException failed) {
             draft.spoil(ReadingFailed.problem(draft.firstRow(), "trace", failed));
             return Optional.empty();
         }
     }
 
-    private Optional<Trace> trace(TraceDraft draft, FileLayout layout, String sha256) {
-        var curve = draft.curve();
-        var identity = curve.isEmpty() ? Optional.<TraceIdentity>empty() : identity(draft, layout);
+    private Optional<Trace> trace(TraceDraft draft, Recording recording, FileLayout layout, String sha256) {
+        var identity = identity(draft, layout);
         if (identity.isEmpty()) {
             return Optional.empty();
         }
         var where = draft.firstRow();
-        var fingerprint = known.fingerprint(curve.orElseThrow());
+        var fingerprint = recording.fingerprint();
         boolean attemptStated = draft.identity().containsKey(IdentityField.ATTEMPT);
         var repeat = known.repeat(identity.get(), attemptStated, fingerprint, where);
         if (repeat.isPresent() && repeat.get().sameTightening()) {
@@ -83,7 +90,7 @@ final class TraceGate {
         var settled = attemptStated ? identity.get() : numbered(identity.get(), where);
         known.remember(settled, fingerprint, where);
         return Optional.of(
-                new Trace(settled, new Source(where.file(), Math.max(1, where.line()), sha256), curve.orElseThrow()));
+                new Trace(settled, new Source(where.file(), Math.max(1, where.line()), sha256), recording.curve()));
     }
 
     private TraceIdentity numbered(TraceIdentity identity, Where where) {

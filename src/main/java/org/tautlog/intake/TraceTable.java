@@ -7,6 +7,7 @@ import org.tautlog.intake.file.BreakingStream;
 import org.tautlog.intake.text.Line;
 import org.tautlog.intake.text.LineSource;
 import org.tautlog.intake.text.Row;
+import org.tautlog.intake.text.RowsAlike;
 import org.tautlog.intake.text.Words;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -18,6 +19,9 @@ abstract class TraceTable {
     final ReadLedger ledger;
     final int mostSamples;
     private boolean changed;
+    private @Nullable TraceDraft goingOn;
+    private Optional<RowsAlike> alike = Optional.empty();
+    private int usualSamples;
 
     TraceTable(LogText text, ReadLedger ledger, int mostSamples) {
         this.text = text;
@@ -27,20 +31,52 @@ abstract class TraceTable {
 
     /** Reads to the end; where the text breaks off, what is not whole is rejected with the place. */
     final void read(LineSource lines, BreakingStream bytes) throws IOException {
-        int last = 0;
+        takeSamples(lines);
         for (var next = lines.next(); next.isPresent(); next = lines.next()) {
-            last = next.get().number();
             if (changed) {
                 ledger.lines.rejected(1);
             } else {
                 take(next.get());
+                takeSamples(lines);
             }
         }
         if (bytes.broken().isPresent()) {
+            int last = (int) Math.min(Integer.MAX_VALUE, lines.linesTaken());
             breakOff(Where.line(text.file(), last), bytes.broken().get());
         }
         end();
         ledger.lines.in(lines.linesTaken());
+    }
+
+    /** The draft that rows like these go on with, as every {@link #take} of one would find; null where there is none. */
+    final void goOn(@Nullable TraceDraft with, Optional<RowsAlike> rows) {
+        goingOn = with;
+        alike = rows;
+    }
+
+    /** Takes rows where they stand, up to a line that is anything else than one more sample of the same draft. */
+    private void takeSamples(LineSource lines) throws IOException {
+        var draft = goingOn;
+        if (draft == null || alike.isEmpty() || changed || lines.linesTaken() < text.lastHeaderLine()) {
+            return;
+        }
+        var rows = alike.get();
+        for (var row = lines.look(rows); row.isPresent() && takeSample(draft, row.get()); row = lines.look(rows)) {
+            lines.takeRow();
+        }
+    }
+
+    private boolean takeSample(TraceDraft draft, Row row) {
+        if (text.isHeader(row) || !isSample(row) || !draft.addSound(row)) {
+            return false;
+        }
+        draft.countRow();
+        return true;
+    }
+
+    /** Whether a row cannot be a line of another sense. */
+    boolean isSample(Row row) {
+        return true;
     }
 
     /**
@@ -114,7 +150,12 @@ abstract class TraceTable {
     abstract void end();
 
     final TraceDraft draft(Line line) {
-        return new TraceDraft(text.layout(), text.at(line), mostSamples);
+        return new TraceDraft(text.layout(), text.at(line), mostSamples, usualSamples);
+    }
+
+    /** Lets the next draft begin with the room that this one took. */
+    final void finished(TraceDraft draft) {
+        usualSamples = draft.samples();
     }
 
     /** Says why a line is no row. */

@@ -39,6 +39,38 @@ public final class Curve {
     }
 
     /**
+     * A curve of the first samples of some arrays.
+     *
+     * @param size how many samples, at least 1
+     * @param angleDeg angle of each sample, deg, finite; turning the bolt tight counts up
+     * @param torqueNm torque of each sample, N·m, finite; tightening torque is positive
+     * @param timeS time of each sample, s, finite; null where there are none
+     * @param stage stage of each sample, normally 1 for snug and 2 for turn; null where there are none
+     * @return the curve, holding copies
+     * @throws IllegalArgumentException where an array is shorter, a value is not finite, or there is no sample
+     */
+    public static Curve of(
+            int size, double[] angleDeg, double[] torqueNm, double @Nullable [] timeS, int @Nullable [] stage) {
+        if (size < 1) {
+            throw new IllegalArgumentException("a curve needs at least one sample");
+        }
+        return new Curve(
+                first(size, "angleDeg", angleDeg),
+                first(size, "torqueNm", torqueNm),
+                timeS == null ? null : first(size, "timeS", timeS),
+                stage == null ? null : Arrays.copyOf(stage, size));
+    }
+
+    private static double[] first(int size, String name, double[] values) {
+        if (values.length < size) {
+            throw new IllegalArgumentException(name + " has " + values.length + " values; " + size + " are needed");
+        }
+        var first = Arrays.copyOf(values, size);
+        checkFinite(name, first);
+        return first;
+    }
+
+    /**
      * The same curve with a time for each sample.
      *
      * @param seconds time of each sample, s, finite; need not rise everywhere

@@ -90,16 +90,17 @@ public final class Cells {
     private Row plain(String line) {
         var begins = new int[cellsBefore + 1];
         int cells = 0;
-        int end = line.length();
+        var text = line.toCharArray();
+        int end = text.length;
         for (int at = 0; at <= end; at++) {
-            if (at == end || line.charAt(at) == delimiter) {
+            if (at == end || text[at] == delimiter) {
                 cells++;
                 begins = cells < begins.length ? begins : Arrays.copyOf(begins, 2 * cells);
                 begins[cells] = at + 1;
             }
         }
         cellsBefore = cells;
-        return new Row.Cut(line, begins, cells);
+        return new Row.Cut(text, begins, cells);
     }
 
     private Optional<Row> withQuotes(String line) {

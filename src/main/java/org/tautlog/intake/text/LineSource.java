@@ -24,6 +24,7 @@ public final class LineSource implements Closeable {
     private @Nullable IOException broken;
     private int from;
     private int until;
+    private int lookedTo;
     private boolean afterReturn;
     private int linesRead;
     private long linesTaken;
@@ -55,6 +56,29 @@ public final class LineSource implements Closeable {
         }
         linesTaken++;
         return Optional.of(line);
+    }
+
+    /**
+     * Looks at the next line as a row, where it stands, without taking it.
+     *
+     * @param rows which rows are wanted
+     * @return the row, good until the next one is looked at; empty where the line is none of these or does not lie whole
+     *     and ended in what was read ahead, so that it is to be had from {@link #next()} only
+     * @throws IOException where the text cannot be read on
+     */
+    public Optional<Row> look(RowsAlike rows) throws IOException {
+        if (!ahead.isEmpty() || broken != null || !fill()) {
+            return Optional.empty();
+        }
+        lookedTo = rows.end(buffer, from, until);
+        return lookedTo < 0 || lookedTo - from > longest ? Optional.empty() : rows.found();
+    }
+
+    /** Takes the row that was found by the last look. */
+    public void takeRow() {
+        pass(lookedTo);
+        countLine();
+        linesTaken++;
     }
 
     /**
@@ -145,8 +169,12 @@ public final class LineSource implements Closeable {
     }
 
     private Line line(String text, boolean ended, boolean tooLong) {
-        linesRead = linesRead == Integer.MAX_VALUE ? linesRead : linesRead + 1;
+        countLine();
         return new Line(text, linesRead, ended, tooLong);
+    }
+
+    private void countLine() {
+        linesRead = linesRead == Integer.MAX_VALUE ? linesRead : linesRead + 1;
     }
 
     /** Makes sure that there is a character to look at, past the LF of a CRLF whose CR ended the last line. */

@@ -32,7 +32,7 @@ public record NumberForm(char decimalMark, boolean thousandsStated) {
      * @return the number; empty where the cell is none, or not a finite one
      */
     public OptionalDouble parse(String cell) {
-        double number = parse(cell, 0, cell.length());
+        double number = parse(cell.toCharArray(), 0, cell.length());
         return Double.isNaN(number) ? OptionalDouble.empty() : OptionalDouble.of(number);
     }
 
@@ -44,12 +44,12 @@ public record NumberForm(char decimalMark, boolean thousandsStated) {
      * @param until where it ends
      * @return the number, finite; NaN where the cell is none
      */
-    double parse(String text, int from, int until) {
+    double parse(char[] text, int from, int until) {
         if (until == from || until - from > LONGEST) {
             return Double.NaN;
         }
         double quick = shortDecimal(text, from, until, decimalMark);
-        return Double.isNaN(quick) ? parseLong(text.substring(from, until)) : quick;
+        return Double.isNaN(quick) ? parseLong(new String(text, from, until - from)) : quick;
     }
 
     private double parseLong(String cell) {
@@ -66,15 +66,15 @@ public record NumberForm(char decimalMark, boolean thousandsStated) {
      *
      * Source: W. D. Clinger, "How to read floating point numbers accurately", PLDI 1990, the fast path.
      */
-    private static double shortDecimal(String text, int from, int until, char mark) {
-        int at = text.charAt(from) == '-' ? from + 1 : from;
+    private static double shortDecimal(char[] text, int from, int until, char mark) {
+        int at = text[from] == '-' ? from + 1 : from;
         if (until - at > MOST_DIGITS + 1 || until == at) {
             return Double.NaN;
         }
         long digits = 0;
         int behind = until;
         for (int i = at; i < until; i++) {
-            char c = text.charAt(i);
+            char c = text[i];
             if (c >= '0' && c <= '9') {
                 digits = 10 * digits + (c - '0');
             } else if (c == mark && behind == until && i > at) {
@@ -83,7 +83,7 @@ public record NumberForm(char decimalMark, boolean thousandsStated) {
                 return Double.NaN;
             }
         }
-        boolean marked = text.charAt(behind - 1) == mark;
+        boolean marked = text[behind - 1] == mark;
         if ((marked && behind == until) || until - at - (marked ? 1 : 0) > MOST_DIGITS) {
             return Double.NaN;
         }

@@ -1,6 +1,7 @@
 package org.tautlog.intake.text;
 
 import java.util.AbstractList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.RandomAccess;
@@ -54,15 +55,6 @@ public abstract sealed class Row extends AbstractList<String> implements RandomA
     public abstract double number(int cell, NumberForm form);
 
     /**
-     * Says at once whether this row begins as another one did.
-     *
-     * @param cell 0-based place of the last cell that counts
-     * @param other another row
-     * @return true where all cells up to that one are the same; false where they are not, or there is no telling at once
-     */
-    public abstract boolean beginsAs(int cell, Row other);
-
-    /**
      * Says whether these are the cells of another row.
      *
      * @param cells the cells of the other
@@ -76,17 +68,34 @@ public abstract sealed class Row extends AbstractList<String> implements RandomA
         return same;
     }
 
-    /** Cells within their line, each with the blanks around it. */
+    /** Cells within a text, each with the blanks around it. */
     static final class Cut extends Row {
-        private final String line;
         private final int[] begins;
         private final int size;
+        private char[] text;
+        private int start;
 
-        /** Where each cell begins, and behind the last of them where the next one would. */
-        Cut(String line, int[] begins, int size) {
-            this.line = line;
+        /** Where each cell begins, and behind the last of them where the next one would, counted from the start of the row. */
+        Cut(char[] text, int[] begins, int size) {
+            this.text = text;
             this.begins = begins;
             this.size = size;
+        }
+
+        /** Lets this be the row that starts at another place. */
+        void stand(char[] within, int from) {
+            text = within;
+            start = from;
+        }
+
+        /** The text up to where a cell begins. */
+        char[] head(int cell) {
+            return Arrays.copyOfRange(text, start, start + begins[cell]);
+        }
+
+        /** Where the cells up to one begin. */
+        int[] begins(int cell) {
+            return Arrays.copyOf(begins, cell + 1);
         }
 
         @Override
@@ -97,51 +106,51 @@ public abstract sealed class Row extends AbstractList<String> implements RandomA
         @Override
         public String get(int cell) {
             int from = from(cell);
-            return line.substring(from, until(cell, from));
+            return new String(text, from, until(cell, from) - from);
         }
 
         @Override
         public boolean isEmpty(int cell) {
-            return from(cell) == begins[cell + 1] - 1;
+            return from(cell) == end(cell);
         }
 
         @Override
-        public boolean is(int cell, String text) {
+        public boolean is(int cell, String other) {
             int from = from(cell);
-            int length = text.length();
-            return until(cell, from) - from == length && line.regionMatches(from, text, 0, length);
+            int length = other.length();
+            if (until(cell, from) - from != length) {
+                return false;
+            }
+            int i = 0;
+            while (i < length && text[from + i] == other.charAt(i)) {
+                i++;
+            }
+            return i == length;
         }
 
         @Override
         public double number(int cell, NumberForm form) {
             int from = from(cell);
-            return form.parse(line, from, until(cell, from));
+            return form.parse(text, from, until(cell, from));
         }
 
-        @Override
-        public boolean beginsAs(int cell, Row other) {
-            Objects.checkIndex(cell, size);
-            int end = begins[cell + 1] - 1;
-            // Two copies are compared many bytes at a time, which parts of two lines are not.
-            return other instanceof Cut cut
-                    && cell < cut.size
-                    && end == cut.begins[cell + 1] - 1
-                    && line.substring(0, end).equals(cut.line.substring(0, end));
+        private int end(int cell) {
+            return start + begins[cell + 1] - 1;
         }
 
         private int from(int cell) {
             Objects.checkIndex(cell, size);
-            int at = begins[cell];
-            int end = begins[cell + 1] - 1;
-            while (at < end && isBlank(line.charAt(at))) {
+            int at = start + begins[cell];
+            int end = end(cell);
+            while (at < end && isBlank(text[at])) {
                 at++;
             }
             return at;
         }
 
         private int until(int cell, int from) {
-            int end = begins[cell + 1] - 1;
-            while (end > from && isBlank(line.charAt(end - 1))) {
+            int end = end(cell);
+            while (end > from && isBlank(text[end - 1])) {
                 end--;
             }
             return end;
@@ -183,12 +192,7 @@ public abstract sealed class Row extends AbstractList<String> implements RandomA
         @Override
         public double number(int cell, NumberForm form) {
             var text = cells.get(cell);
-            return form.parse(text, 0, text.length());
-        }
-
-        @Override
-        public boolean beginsAs(int cell, Row other) {
-            return false;
+            return form.parse(text.toCharArray(), 0, text.length());
         }
     }
 }

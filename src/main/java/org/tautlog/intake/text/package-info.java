@@ -3,6 +3,7 @@
  *
  * <p>Public types in reading order: {@link org.tautlog.intake.text.Encoding}, {@link org.tautlog.intake.text.LineSource},
  * {@link org.tautlog.intake.text.Line}, {@link org.tautlog.intake.text.Cells},
+ * {@link org.tautlog.intake.text.Row}, {@link org.tautlog.intake.text.RowsAlike},
  * {@link org.tautlog.intake.text.NumberForm}, {@link org.tautlog.intake.text.FormulaGuard},
  * {@link org.tautlog.intake.text.Words}.
  *

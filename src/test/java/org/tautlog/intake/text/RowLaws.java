@@ -3,12 +3,17 @@ package org.tautlog.intake.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.StringReader;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 
 /** A row whose cells stay in their line answers as one whose cells are texts. */
 class RowLaws {
@@ -29,22 +34,57 @@ class RowLaws {
         assertTrue(cut.isSame(made));
     }
 
-    @Property(tries = 1000)
-    void a_row_that_begins_as_another_has_its_cells_that_far(@ForAll("lines") String one, @ForAll("ends") String end) {
-        var first = new Cells(';').of(one).orElseThrow();
-        var second = new Cells(';').of(one + end).orElseThrow();
-        for (int i = 0; i < second.size(); i++) {
-            if (second.beginsAs(i, first)) {
-                assertEquals(first.subList(0, i + 1), second.subList(0, i + 1));
+    /** Whatever is found where it stands is what the line's own text is cut into; what is not found is still to be had as a line. */
+    @Property(tries = 2000)
+    void rows_read_where_they_stand_are_those_of_their_lines(
+            @ForAll("lines") String one, @ForAll("texts") String text, @ForAll @IntRange(max = 3) int same)
+            throws IOException {
+        var cells = new Cells(';');
+        var first = cells.of(one).orElseThrow();
+        var alike = same == 0
+                ? RowsAlike.any(first.size(), ';', "#")
+                : RowsAlike.after(first, same, first.size(), ';', "#");
+        Assume.that(alike.isPresent());
+        var standing = new LineSource(new StringReader(text), 12);
+        var lines = new LineSource(new StringReader(text), 12);
+        for (var line = lines.next(); line.isPresent(); line = lines.next()) {
+            var row = standing.look(alike.get());
+            var cut = line.get().text().matches("[^\"\0]*")
+                    ? cells.of(line.get().text()).orElseThrow()
+                    : Row.none();
+            boolean is = line.get().ended()
+                    && !line.get().tooLong()
+                    && cut.size() == first.size()
+                    && line.get().text().startsWith(one.substring(0, head(one, same)))
+                    && !line.get().text().startsWith("#");
+            assertEquals(is, row.isPresent());
+            if (is) {
+                assertEquals(cut, row.get());
+                for (int i = 0; i < cut.size(); i++) {
+                    assertEquals(cut.number(i, FORM), row.get().number(i, FORM));
+                    assertEquals(cut.isEmpty(i), row.get().isEmpty(i));
+                }
+                standing.takeRow();
+            } else {
+                assertEquals(line, standing.next());
             }
-            // All cells but the last, which the end lengthens, stand in the same places.
-            assertTrue(i >= first.size() - 1 || second.beginsAs(i, first));
+            assertEquals(lines.linesTaken(), standing.linesTaken());
         }
+        assertEquals(Optional.empty(), standing.look(alike.get()));
+        assertEquals(Optional.empty(), standing.next());
+    }
+
+    private static int head(String line, int same) {
+        int at = 0;
+        for (int i = 0; i < same; i++) {
+            at = line.indexOf(';', at) + 1;
+        }
+        return at;
     }
 
     @Provide
-    Arbitrary<String> ends() {
-        return Arbitraries.strings().withChars("1; ").ofMinLength(1).ofMaxLength(3);
+    Arbitrary<String> texts() {
+        return Arbitraries.strings().withChars("1;1;1;\n\n\r\"\0# ").ofMaxLength(60);
     }
 
     @Provide
