@@ -7,6 +7,7 @@ import org.tautlog.joint.window.FindingCode;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.signature.ClampLoad;
 import org.tautlog.signature.ClampLoadEstimate;
+import org.tautlog.signature.Scratch;
 import org.tautlog.signature.Signature;
 import org.tautlog.signature.SignatureReader;
 import org.tautlog.trace.Trace;
@@ -30,7 +31,12 @@ public final class Judge {
      * @return the judgement, findings gravest first and causes before what they explain
      */
     public static Judgement judge(Trace trace, JointSpecification specification) {
-        return orUnjudged(trace, specification, Judge::judged);
+        return judge(trace, specification, new Scratch());
+    }
+
+    /** The same in arrays that serve for many traces, one after another. */
+    static Judgement judge(Trace trace, JointSpecification specification, Scratch scratch) {
+        return orUnjudged(trace, specification, (one, by) -> judged(one, by, scratch));
     }
 
     /** A curve on which the program fails must not keep the others from being judged, nor pass. */
@@ -55,8 +61,8 @@ public final class Judge {
         }
     }
 
-    private static Judgement judged(Trace trace, JointSpecification specification) {
-        var read = SignatureReader.read(trace.curve(), specification.method(), specification.reading());
+    private static Judgement judged(Trace trace, JointSpecification specification, Scratch scratch) {
+        var read = SignatureReader.read(trace.curve(), specification.method(), specification.reading(), scratch);
         var signature = specification
                 .statedJoint()
                 .map(joint -> read.withClampLoad(ClampLoadEstimate.of(read, joint)))

@@ -2,12 +2,15 @@ package org.tautlog.judge;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import java.util.function.Function;
 import org.tautlog.joint.window.JointSpecification;
+import org.tautlog.signature.Scratch;
 import org.tautlog.trace.Curve;
 import org.tautlog.trace.Trace;
 
@@ -51,7 +54,20 @@ public final class JudgesInOrder implements AutoCloseable {
      * @param sink takes each judgement
      */
     public JudgesInOrder(JointSpecification specification, int threads, Sink sink) {
-        this(trace -> Judge.judge(trace, specification), threads, sink);
+        this(keepingScratch(specification), threads, sink);
+    }
+
+    /** No more scratch is made than threads judge at once. */
+    private static Function<Trace, Judgement> keepingScratch(JointSpecification specification) {
+        var free = new ConcurrentLinkedDeque<Scratch>();
+        return trace -> {
+            var scratch = Objects.requireNonNullElseGet(free.poll(), Scratch::new);
+            try {
+                return Judge.judge(trace, specification, scratch);
+            } finally {
+                free.push(scratch);
+            }
+        };
     }
 
     JudgesInOrder(Function<Trace, Judgement> judge, int threads, Sink sink) {

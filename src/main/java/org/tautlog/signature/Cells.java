@@ -10,12 +10,14 @@ final class Cells {
     private final double[] torqueNm;
     private final int size;
     private final MovingLine.Sums sums;
+    private final Scratch scratch;
 
-    Cells(double[] angleDeg, double[] torqueNm, int size) {
+    Cells(double[] angleDeg, double[] torqueNm, int size, Scratch scratch) {
         this.angleDeg = angleDeg;
         this.torqueNm = torqueNm;
         this.size = size;
-        this.sums = new MovingLine.Sums(angleDeg, torqueNm, size);
+        this.scratch = scratch;
+        this.sums = new MovingLine.Sums(angleDeg, torqueNm, size, scratch);
     }
 
     int size() {
@@ -28,6 +30,10 @@ final class Cells {
 
     double torqueNm(int i) {
         return torqueNm[i];
+    }
+
+    Scratch scratch() {
+        return scratch;
     }
 
     double[] angles() {
@@ -50,7 +56,7 @@ final class Cells {
     }
 
     MovingLine line(double spanDeg) {
-        return MovingLine.through(angleDeg, size, sums, spanDeg);
+        return new MovingLine(angleDeg, size, sums, spanDeg, scratch);
     }
 
     /** Usual distance of neighbouring cells from one on, deg. */

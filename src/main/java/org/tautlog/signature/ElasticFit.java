@@ -143,11 +143,9 @@ final class ElasticFit {
                 || cells.angleDeg(to - 1) - cells.angleDeg(from) < SAWN_SPANS * gradient.spanDeg()) {
             return none("too short", gradient, gradientNoise);
         }
-        double first = RobustLine.through(cells.angles(), cells.torques(), from, middle)
-                .slope();
-        double second =
-                RobustLine.through(cells.angles(), cells.torques(), middle, to).slope();
-        var line = RobustLine.through(cells.angles(), cells.torques(), from, to);
+        double first = RobustLine.through(cells, from, middle).slope();
+        double second = RobustLine.through(cells, middle, to).slope();
+        var line = RobustLine.through(cells, from, to);
         double rise = line.slope() * (cells.angleDeg(to - 1) - cells.angleDeg(from));
         boolean alike = first > 0 && second > 0 && Math.max(first, second) < HALVES_RATIO * Math.min(first, second);
         return alike && line.residualNm() < WORST_RESIDUAL * rise

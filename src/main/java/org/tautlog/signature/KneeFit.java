@@ -62,10 +62,11 @@ final class KneeFit {
     }
 
     private KneeFit(Cells cells, int from, double noiseNm, RobustLine line) {
-        int size = cells.size() - from;
-        x = new double[size];
-        var y = new double[size];
-        weight = new double[size];
+        double turned = cells.angleDeg(cells.size() - 1) - cells.angleDeg(from);
+        int most = (int) Math.min(cells.size() - from, turned / BLOCK_DEG + 2);
+        x = new double[most];
+        var y = new double[most];
+        weight = new double[most];
         int blocks = 0;
         int i = from;
         while (i < cells.size()) {

@@ -167,11 +167,11 @@ final class MarkReader {
         if (n < 20) {
             return Feature.missing("fewer than 20 cells past the snug point");
         }
-        var away = new double[n];
-        for (int i = 0; i < n; i++) {
-            away[i] = cells.torqueNm(from + i) - fit.gradient.value(from + i);
+        int step = Robust.step(n);
+        var taken = new double[(n + step - 1) / step];
+        for (int i = 0, j = from; i < taken.length; i++, j += step) {
+            taken[i] = cells.torqueNm(j) - fit.gradient.value(j);
         }
-        var taken = Robust.taken(away, 0, n);
         double saw = Robust.percentile(taken, 0.975) - Robust.percentile(taken, 0.025);
         return Feature.of(saw, saw / Math.sqrt(n));
     }

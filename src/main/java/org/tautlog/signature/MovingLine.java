@@ -19,6 +19,7 @@ final class MovingLine {
     private static final int BLOCK = 64;
 
     private final double[] x;
+    private final int size;
     private final Sums sums;
     private final double[] slope;
     private final double[] value;
@@ -27,26 +28,23 @@ final class MovingLine {
     /** The points from here on are filled: of most lines only the loaded end is ever asked for. */
     private int filled;
 
-    private MovingLine(double[] x, int size, Sums sums, double spanDeg) {
+    /** A line over points whose sums may serve several spans. */
+    MovingLine(double[] x, int size, Sums sums, double spanDeg, Scratch scratch) {
         this.x = x;
+        this.size = size;
         this.sums = sums;
-        this.slope = new double[size];
-        this.value = new double[size];
+        this.slope = scratch.doubles(size);
+        this.value = scratch.doubles(size);
         this.spanDeg = spanDeg;
         this.filled = size;
     }
 
     static MovingLine through(double[] x, double[] y, int size, double spanDeg) {
-        return through(x, size, new Sums(x, y, size), spanDeg);
-    }
-
-    /** The same from sums that serve several spans. */
-    static MovingLine through(double[] x, int size, Sums sums, double spanDeg) {
-        return new MovingLine(x, size, sums, spanDeg);
+        var scratch = new Scratch();
+        return new MovingLine(x, size, new Sums(x, y, size, scratch), spanDeg, scratch);
     }
 
     private void fill(int first) {
-        int size = slope.length;
         double half = spanDeg / 2;
         int from = windowBegins(first, half);
         int to = from;
@@ -68,7 +66,7 @@ final class MovingLine {
 
     /** A point at or shortly before the window of one. */
     private int windowBegins(int i, double half) {
-        double middle = Math.max(x[0] + half, Math.min(x[i], x[slope.length - 1] - half));
+        double middle = Math.max(x[0] + half, Math.min(x[i], x[size - 1] - half));
         int place = Arrays.binarySearch(x, 0, i, middle - half);
         return Math.max(0, (place >= 0 ? place : -place - 1) - 1);
     }
@@ -117,8 +115,9 @@ final class MovingLine {
         private double meanX;
         private double meanY;
 
-        Sums(double[] x, double[] y, int size) {
-            sums = new double[WIDTH * (size + 1)];
+        Sums(double[] x, double[] y, int size, Scratch scratch) {
+            sums = scratch.doubles(WIDTH * (size + 1));
+            Arrays.fill(sums, 0, WIDTH, 0);
             x0 = size == 0 ? 0 : x[size - 1];
             y0 = size == 0 ? 0 : y[size - 1];
             for (int i = 0; i < size; i++) {

@@ -27,14 +27,18 @@ final class Robust {
 
     /** Percentile by linear interpolation; the values, at least one, change places. */
     static double percentile(double[] values, double share) {
-        double place = share * (values.length - 1);
+        return percentile(values, values.length, share);
+    }
+
+    private static double percentile(double[] values, int size, double share) {
+        double place = share * (size - 1);
         int low = (int) place;
-        double value = select(values, low);
-        if (low + 1 >= values.length || place == low) {
+        double value = select(values, size, low);
+        if (low + 1 >= size || place == low) {
             return value;
         }
         double next = values[low + 1];
-        for (int i = low + 2; i < values.length; i++) {
+        for (int i = low + 2; i < size; i++) {
             next = Math.min(next, values[i]);
         }
         return value + (place - low) * (next - value);
@@ -42,15 +46,19 @@ final class Robust {
 
     /** Standard deviation of normal values with the same median absolute deviation from a given centre. */
     static double spreadAbout(double[] values, double centre) {
-        return spreadAbout(values, centre, new double[values.length]);
-    }
-
-    /** The same with an array of the same length to work in. */
-    static double spreadAbout(double[] values, double centre, double[] away) {
+        var away = new double[values.length];
         for (int i = 0; i < away.length; i++) {
             away[i] = Math.abs(values[i] - centre);
         }
         return MAD_TO_SIGMA * percentile(away, 0.5);
+    }
+
+    /** The same about 0 for the first of some values, with an array to work in. */
+    static double spread(double[] values, int size, double[] away) {
+        for (int i = 0; i < size; i++) {
+            away[i] = Math.abs(values[i]);
+        }
+        return MAD_TO_SIGMA * percentile(away, size, 0.5);
     }
 
     private static double middle(double a, double b, double c) {
@@ -58,9 +66,9 @@ final class Robust {
     }
 
     /** Puts the value of a rank at its place, smaller ones before and greater ones after it (Hoare's selection). */
-    private static double select(double[] values, int rank) {
+    private static double select(double[] values, int size, int rank) {
         int left = 0;
-        int right = values.length - 1;
+        int right = size - 1;
         while (left < right) {
             double pivot = middle(values[left], values[(left + right) >>> 1], values[right]);
             int i = left;

@@ -47,24 +47,35 @@ record RobustLine(
     private static final double SETTLING_DEG = 12;
 
     static RobustLine through(double[] x, double[] y, int from, int to) {
-        return through(x, y, from, to, Double.NEGATIVE_INFINITY);
+        return through(x, y, from, to, Double.NEGATIVE_INFINITY, new Scratch());
+    }
+
+    static RobustLine through(Cells cells, int from, int to) {
+        return through(cells, from, to, Double.NEGATIVE_INFINITY);
     }
 
     /** The line past a break, with all that both parts say of the slope; a part too short says nothing. */
-    static RobustLine through(double[] x, double[] y, int from, int to, double breakDeg) {
+    static RobustLine through(Cells cells, int from, int to, double breakDeg) {
+        int mark = cells.scratch().mark();
+        var line = through(cells.angles(), cells.torques(), from, to, breakDeg, cells.scratch());
+        cells.scratch().backTo(mark);
+        return line;
+    }
+
+    private static RobustLine through(double[] x, double[] y, int from, int to, double breakDeg, Scratch scratch) {
         int at = firstPast(x, from, to, breakDeg);
         int settled = firstPast(x, at, to, breakDeg + SETTLING_DEG);
         boolean before = enough(x, from, at);
         boolean past = enough(x, settled, to);
         if (before && past) {
-            return new Fit(x, y, from, at, settled, to).line(breakDeg);
+            return new Fit(x, y, from, at, settled, to, scratch).line(breakDeg);
         }
         if (at == from || at == to || before == past) {
-            return new Fit(x, y, from, from, from, to).line(Double.NEGATIVE_INFINITY);
+            return new Fit(x, y, from, from, from, to, scratch).line(Double.NEGATIVE_INFINITY);
         }
         return before
-                ? new Fit(x, y, from, from, from, at).line(Double.NEGATIVE_INFINITY)
-                : new Fit(x, y, settled, settled, settled, to).line(Double.NEGATIVE_INFINITY);
+                ? new Fit(x, y, from, from, from, at, scratch).line(Double.NEGATIVE_INFINITY)
+                : new Fit(x, y, settled, settled, settled, to, scratch).line(Double.NEGATIVE_INFINITY);
     }
 
     private static int firstPast(double[] x, int from, int to, double deg) {
@@ -94,15 +105,15 @@ record RobustLine(
         private double xx;
 
         /** Points from inclusive to at exclusive, and from past inclusive to exclusive. */
-        Fit(double[] x, double[] y, int from, int at, int past, int to) {
+        Fit(double[] x, double[] y, int from, int at, int past, int to, Scratch scratch) {
             int stride = Math.max(1, (at - from + to - past + MOST_POINTS - 1) / MOST_POINTS);
             split = (at - from + stride - 1) / stride;
             n = split + (to - past + stride - 1) / stride;
-            this.x = new double[n];
-            this.y = new double[n];
-            weight = new double[n];
-            residual = new double[n];
-            away = new double[n];
+            this.x = scratch.doubles(n);
+            this.y = scratch.doubles(n);
+            weight = scratch.doubles(n);
+            residual = scratch.doubles(n);
+            away = scratch.doubles(n);
             for (int i = 0; i < n; i++) {
                 int taken = i < split ? from + i * stride : past + (i - split) * stride;
                 this.x[i] = x[taken];
@@ -122,7 +133,7 @@ record RobustLine(
                     int part = i < split ? 0 : 1;
                     residual[i] = y[i] - meanY[part] - slope * (x[i] - meanX[part]);
                 }
-                scale = Robust.spreadAbout(residual, 0, away);
+                scale = Robust.spread(residual, n, away);
                 if (scale <= 0 || Math.abs(slope - before) < SETTLED * Math.abs(slope)) {
                     break;
                 }
@@ -132,7 +143,8 @@ record RobustLine(
                 }
             }
             double step = split == 0 ? 0 : meanY[0] - slope * meanX[0] - (meanY[1] - slope * meanX[1]);
-            return new RobustLine(slope, meanX[1], meanY[1], scale, xx, n - split, inflation(residual), breakDeg, step);
+            return new RobustLine(
+                    slope, meanX[1], meanY[1], scale, xx, n - split, inflation(residual, n), breakDeg, step);
         }
 
         private void means(int part, int first, int last) {
@@ -180,10 +192,10 @@ record RobustLine(
         return inflation * residualNm / Math.abs(slope) * Math.sqrt(share);
     }
 
-    private static double inflation(double[] residual) {
+    private static double inflation(double[] residual, int n) {
         double products = 0;
         double squares = 0;
-        for (int i = 0; i < residual.length; i++) {
+        for (int i = 0; i < n; i++) {
             squares += residual[i] * residual[i];
             if (i > 0) {
                 products += residual[i] * residual[i - 1];

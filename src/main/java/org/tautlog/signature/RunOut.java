@@ -90,11 +90,11 @@ final class RunOut {
 
     private Cells takenFrom(Cells cells) {
         int n = cells.size();
-        var torque = new double[n];
+        var torque = cells.scratch().doubles(n);
         for (int i = 0; i < n; i++) {
             torque[i] = cells.torqueNm(i) - at(cells.angleDeg(i));
         }
-        return new Cells(cells.angles(), torque, n);
+        return new Cells(cells.angles(), torque, n, cells.scratch());
     }
 
     private double at(double deg) {
@@ -163,12 +163,14 @@ final class RunOut {
         private double allTorque;
 
         Blocks(Cells cells, int from, int to) {
-            place = new double[to - from];
-            torque = new double[to - from];
-            sine = new double[to - from];
-            cosine = new double[to - from];
-            stepSine = new double[to - from];
-            stepCosine = new double[to - from];
+            double turned = cells.angleDeg(to - 1) - cells.angleDeg(from);
+            int most = (int) Math.min(to - from, turned / BLOCK_DEG + 2);
+            place = new double[most];
+            torque = new double[most];
+            sine = new double[most];
+            cosine = new double[most];
+            stepSine = new double[most];
+            stepCosine = new double[most];
             int count = 0;
             double sum = 0;
             int i = from;

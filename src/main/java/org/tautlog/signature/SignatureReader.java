@@ -51,7 +51,20 @@ public final class SignatureReader {
      * @return what the curve says
      */
     public static Signature read(Curve curve, TighteningMethod method, ReadingRule rule) {
-        return read(curve, method, List.of(rule)).get(0);
+        return read(curve, method, rule, new Scratch());
+    }
+
+    /**
+     * The same in arrays that serve for many curves, one after another.
+     *
+     * @param curve the samples
+     * @param method snug torque and turn aimed at; only the snug torque matters here
+     * @param rule spans and ratios
+     * @param scratch arrays to work in
+     * @return what the curve says
+     */
+    public static Signature read(Curve curve, TighteningMethod method, ReadingRule rule, Scratch scratch) {
+        return read(curve, method, List.of(rule), scratch).get(0);
     }
 
     /**
@@ -64,6 +77,11 @@ public final class SignatureReader {
      * @throws IllegalArgumentException where the spans differ
      */
     public static List<Signature> read(Curve curve, TighteningMethod method, List<ReadingRule> rules) {
+        return read(curve, method, rules, new Scratch());
+    }
+
+    private static List<Signature> read(
+            Curve curve, TighteningMethod method, List<ReadingRule> rules, Scratch scratch) {
         var rule = rules.get(0);
         for (var other : rules) {
             if (other.gradientSpanDeg() != rule.gradientSpanDeg() || other.snugHoldDeg() != rule.snugHoldDeg()) {
@@ -77,8 +95,9 @@ public final class SignatureReader {
                     Locale.ROOT, "an angle or a torque lies beyond %.0e: no tool turns or pulls so", MOST);
             return Collections.nCopies(rules.size(), unread(curve, stop, why));
         }
-        var turning = Walk.of(curve, stop, method.snugTorqueNm());
-        var cells = turning.cells(CELL_DEG);
+        scratch.backTo(0);
+        var turning = Walk.of(curve, stop, method.snugTorqueNm(), scratch);
+        var cells = turning.cells(CELL_DEG, scratch);
         if (cells.size() < 3) {
             var why = String.format(
                     Locale.ROOT,
@@ -89,7 +108,7 @@ public final class SignatureReader {
             return Collections.nCopies(rules.size(), unread(curve, stop, why));
         }
         var smooth = cells.line(SMOOTHING_DEG);
-        int loaded = firstLoaded(smooth.values(), method.snugTorqueNm() / 2);
+        int loaded = firstLoaded(smooth.values(), cells.size(), method.snugTorqueNm() / 2);
         double cellNoise = cells.noiseNm(loaded);
         double noise = Math.max(cellNoise, turning.noiseNm(turning.firstFrom(cells.angleDeg(loaded))));
         var found = SnugFinder.angle(cells, smooth, cellNoise, method, rule);
@@ -146,12 +165,12 @@ public final class SignatureReader {
                 none.marks());
     }
 
-    private static int firstLoaded(double[] values, double levelNm) {
+    private static int firstLoaded(double[] values, int size, double levelNm) {
         int i = 0;
-        while (i < values.length && values[i] < levelNm) {
+        while (i < size && values[i] < levelNm) {
             i++;
         }
-        return i == values.length ? 0 : i;
+        return i == size ? 0 : i;
     }
 
     private static double peak(Curve curve, Stop stop) {
@@ -231,7 +250,8 @@ public final class SignatureReader {
             var sums = new MovingLine.Sums(
                     Arrays.copyOfRange(cells.angles(), from, cells.size()),
                     Arrays.copyOfRange(cells.torques(), from, cells.size()),
-                    n);
+                    n,
+                    cells.scratch());
             sums.fit(0, n);
             torque = Feature.of(sums.at(deg), Math.hypot(2 * cellNoise / Math.sqrt(n), unseenNm));
         }

@@ -78,7 +78,8 @@ final class SnugBeforePause {
         var sums = new MovingLine.Sums(
                 java.util.Arrays.copyOfRange(cells.angles(), from, to),
                 java.util.Arrays.copyOfRange(cells.torques(), from, to),
-                to - from);
+                to - from,
+                cells.scratch());
         sums.fit(0, to - from);
         return sums.slope();
     }

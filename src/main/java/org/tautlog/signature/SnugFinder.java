@@ -116,7 +116,8 @@ final class SnugFinder {
             var sums = new MovingLine.Sums(
                     Arrays.copyOfRange(cells.angles(), from, to),
                     Arrays.copyOfRange(cells.torques(), from, to),
-                    to - from);
+                    to - from,
+                    cells.scratch());
             sums.fit(0, to - from);
             boolean ownSlope = cells.angleDeg(to - 1) - cells.angleDeg(from) >= smoothSpanDeg;
             double slope = ownSlope ? sums.slope() : smoothSlope;

@@ -63,7 +63,7 @@ final class StraightPart {
     }
 
     private RobustLine line(int first, int last) {
-        return RobustLine.through(cells.angles(), cells.torques(), first, last, breakDeg);
+        return RobustLine.through(cells, first, last, breakDeg);
     }
 
     private boolean grow(RobustLine line) {

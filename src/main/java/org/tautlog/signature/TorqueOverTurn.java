@@ -31,7 +31,9 @@ public final class TorqueOverTurn {
             throw new IllegalArgumentException(
                     "stepDeg is " + stepDeg + ", most is " + most + "; a step is above 0 deg, most at least 1");
         }
-        var cells = Walk.of(curve, Stop.of(curve), method.snugTorqueNm()).cells(CELL_DEG);
+        var scratch = new Scratch();
+        var cells =
+                Walk.of(curve, Stop.of(curve), method.snugTorqueNm(), scratch).cells(CELL_DEG, scratch);
         var area = areas(cells);
         double first = cells.size() == 0 ? 0 : cells.angleDeg(0);
         double last = cells.size() == 0 ? first : cells.angleDeg(cells.size() - 1);

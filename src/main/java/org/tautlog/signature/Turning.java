@@ -106,9 +106,9 @@ final class Turning {
     }
 
     /** Means of the turning samples over at least {@code leastDeg}, so that slow turning weighs no more than fast. */
-    Cells cells(double leastDeg) {
-        var x = new double[size];
-        var y = new double[size];
+    Cells cells(double leastDeg, Scratch scratch) {
+        var x = scratch.doubles(size);
+        var y = scratch.doubles(size);
         int cells = 0;
         int i = 0;
         while (i < size) {
@@ -130,7 +130,7 @@ final class Turning {
             y[cells] = sumY / n;
             cells++;
         }
-        return new Cells(x, y, cells);
+        return new Cells(x, y, cells, scratch);
     }
 
     /** Robust noise of one sample's torque. */

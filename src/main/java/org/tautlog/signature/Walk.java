@@ -73,17 +73,17 @@ final class Walk {
     private int tentativeBackSteps;
     private double tentativeBackDeg;
 
-    private Walk(Curve curve, double snugNm, int most) {
+    private Walk(Curve curve, double snugNm, int most, Scratch scratch) {
         this.curve = curve;
         this.snugNm = snugNm;
-        angle = new double[most];
-        torque = new double[most];
+        angle = scratch.doubles(most);
+        torque = scratch.doubles(most);
         sample = new int[most];
         role = new Role[most];
     }
 
-    static Turning of(Curve curve, Stop stop, double snugNm) {
-        var walk = new Walk(curve, snugNm, stop.sample() + 1);
+    static Turning of(Curve curve, Stop stop, double snugNm, Scratch scratch) {
+        var walk = new Walk(curve, snugNm, stop.sample() + 1, scratch);
         for (int i = 0; i <= stop.sample(); i++) {
             if (!Stop.wild(curve, i)) {
                 walk.step(i);

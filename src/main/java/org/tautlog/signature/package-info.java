@@ -1,7 +1,7 @@
 /**
  * What one curve says: zones, snug point, elastic line, yield onset, clamp-load estimate.
  *
- * <p>Public types in reading order: {@link org.tautlog.signature.SignatureReader}, {@link org.tautlog.signature.Signature},
+ * <p>Public types in reading order: {@link org.tautlog.signature.SignatureReader}, {@link org.tautlog.signature.Scratch}, {@link org.tautlog.signature.Signature},
  * {@link org.tautlog.signature.Feature}, {@link org.tautlog.signature.SnugPoint},
  * {@link org.tautlog.signature.ElasticLine}, {@link org.tautlog.signature.YieldOnset},
  * {@link org.tautlog.signature.OnsetCriteria}, {@link org.tautlog.signature.EndState}, {@link org.tautlog.signature.FinalPoint},

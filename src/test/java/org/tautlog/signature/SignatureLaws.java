@@ -151,6 +151,21 @@ class SignatureLaws {
         assertEquals(angle.length, read(Curve.of(risen, torques)).samples());
     }
 
+    /** A scratch full of anything else, as the curve before may have left it. */
+    @Property(tries = 40)
+    void what_lies_in_the_arrays_worked_in_shows_in_no_signature(
+            @ForAll("curves") MadeCurve made, @ForAll double left, @ForAll @IntRange(min = 1, max = 4000) int samples) {
+        var curve = made.make();
+        var part = MadeCurve.cut(curve, Math.min(samples, curve.size()));
+        var scratch = new Scratch();
+        for (int i = 0; i < 40; i++) {
+            Arrays.fill(scratch.doubles(5 * samples), left);
+        }
+        assertEquals(read(part), SignatureReader.read(part, METHOD, ReadingRule.withDefaults(), scratch));
+        assertEquals(read(curve), SignatureReader.read(curve, METHOD, ReadingRule.withDefaults(), scratch));
+        assertEquals(read(part), SignatureReader.read(part, METHOD, ReadingRule.withDefaults(), scratch));
+    }
+
     private static Curve withAngles(Curve curve, double[] angleDeg) {
         var moved = Curve.of(angleDeg, curve.torquesNm());
         return curve.hasStages()
