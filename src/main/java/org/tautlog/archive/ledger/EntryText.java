@@ -33,7 +33,10 @@ final class EntryText {
         } catch (IOException e) {
             throw new IllegalStateException("an entry is always JSON", e);
         }
-        var open = text.toString().substring(0, text.toString().length() - 1);
+        return closed(text.toString().substring(0, text.toString().length() - 1));
+    }
+
+    private static String closed(String open) {
         return open + OWN_HASH + '"' + sha256(open) + "\"}";
     }
 
@@ -57,18 +60,22 @@ final class EntryText {
         }
     }
 
-    /** Reads a line; the hash of the entry is the one its text has, whatever it says of itself. */
+    /** Reads a line; nothing may stand in it that its hash does not cover. */
     static LedgerEntry read(String line) {
         int own = line.lastIndexOf(OWN_HASH);
         if (own < 0) {
             throw new IllegalArgumentException("the entry has no hash of its own");
         }
-        var entry = JsonObject.parse(line);
-        var actual = sha256(line.substring(0, own));
-        if (!actual.equals(entry.text("sha256"))) {
+        if (!line.equals(closed(line.substring(0, own)))) {
             throw new IllegalArgumentException("the entry does not fit its hash");
         }
-        return new LedgerEntry((int) entry.whole("number"), entry.text("previous"), time(entry), event(entry), actual);
+        var entry = JsonObject.parse(line);
+        return new LedgerEntry(
+                (int) entry.whole("number"),
+                entry.text("previous"),
+                time(entry),
+                event(entry),
+                entry.text("sha256"));
     }
 
     private static void write(Decision decision, JsonGenerator entry) throws IOException {

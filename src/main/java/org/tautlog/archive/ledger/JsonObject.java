@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A JSON object of an archive, read token by token: what binds JSON to classes takes longer to start than a question to the
- * archive takes. Of two equal names the last counts.
+ * archive takes. A name stands in it once: of two, one reader would take the first and another the last.
  */
 public final class JsonObject {
     private static final JsonFactory JSON = new JsonFactory();
@@ -25,18 +25,22 @@ public final class JsonObject {
     }
 
     /**
-     * Reads the object that a text begins with.
+     * Reads a text that is one object.
      *
      * @param json the text
      * @return the object
-     * @throws IllegalArgumentException where the text does not begin with a whole object
+     * @throws IllegalArgumentException where the text is not one whole object and nothing else, or names anything twice
      */
     public static JsonObject parse(String json) {
         try (var parser = JSON.createParser(json)) {
             if (parser.nextToken() != JsonToken.START_OBJECT) {
                 throw new IllegalArgumentException("it is no JSON object");
             }
-            return object(parser);
+            var object = object(parser);
+            if (parser.nextToken() != null) {
+                throw new IllegalArgumentException("something follows the JSON object");
+            }
+            return object;
         } catch (IOException e) {
             throw new IllegalArgumentException("it is not JSON", e);
         }
@@ -104,6 +108,9 @@ public final class JsonObject {
         var values = new HashMap<String, @Nullable Object>();
         for (var name = parser.nextFieldName(); name != null; name = parser.nextFieldName()) {
             parser.nextToken();
+            if (values.containsKey(name)) {
+                throw new IllegalArgumentException("it names '" + name + "' twice");
+            }
             values.put(name, value(parser));
         }
         return new JsonObject(values);

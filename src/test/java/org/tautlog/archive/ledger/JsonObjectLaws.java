@@ -51,6 +51,24 @@ class JsonObjectLaws {
     }
 
     @Example
+    void a_name_that_stands_there_twice_is_refused_at_any_depth() {
+        for (var json : List.of(
+                "{\"action\":\"quarantine\",\"action\":\"release\"}",
+                "{\"a\":1,\"\\u0061\":1}",
+                "{\"files\":[{\"name\":\"a\",\"name\":\"b\"}]}")) {
+            assertThrows(IllegalArgumentException.class, () -> JsonObject.parse(json), json);
+        }
+    }
+
+    @Example
+    void what_follows_the_object_is_refused_unless_it_is_white() {
+        for (var more : List.of("{}", "}", ",\"a\":1}", "x", "\0")) {
+            assertThrows(IllegalArgumentException.class, () -> JsonObject.parse("{\"a\":\"b\"}" + more), more);
+        }
+        assertEquals("b", JsonObject.parse("{\"a\":\"b\"} \r\n").text("a"));
+    }
+
+    @Example
     void what_is_missing_is_empty() {
         var read = JsonObject.parse("{\"rows\":4000.5,\"name\":null}");
 
