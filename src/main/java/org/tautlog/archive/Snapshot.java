@@ -63,7 +63,7 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
 
     private static boolean sameStill(ArchiveFolder folder, List<Path> names, Ledger.Reading ledger, BatchReader reader)
             throws IOException {
-        return reader.ledger().entries().equals(ledger.entries())
+        return reader.ledger().equals(ledger)
                 && Disk.list(folder.batches()).equals(names);
     }
 

@@ -64,7 +64,7 @@ final class Verifier {
         }
         checkCovered(snapshot, problems);
         checkSourcesOnce(snapshot, problems);
-        checkFolder(snapshot, problems);
+        checkFolder(problems);
         var seals = checkSeals(snapshot, problems);
         return new Verification(
                 snapshot.ledger().entries().size(),
@@ -154,7 +154,7 @@ final class Verifier {
         }
     }
 
-    private void checkFolder(Snapshot snapshot, List<Problem> problems) throws IOException {
+    private void checkFolder(List<Problem> problems) throws IOException {
         if (!archive.hasWholeDescription()) {
             problems.add(new Problem(
                     ProblemCode.ALTERED,
@@ -181,9 +181,6 @@ final class Verifier {
         for (var path : Staging.leftovers(archive)) {
             problems.add(leftover(
                     ArchiveFolder.STAGING + "/" + path.getFileName(), "a writer works on it, or was killed at it"));
-        }
-        if (snapshot.ledger().tornBytes() > 0) {
-            problems.add(leftover(ArchiveFolder.LEDGER, "the last line has no end: its writer was killed"));
         }
     }
 

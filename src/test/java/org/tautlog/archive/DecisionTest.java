@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tautlog.archive.ledger.Decision;
 import org.tautlog.archive.ledger.DecisionAction;
+import org.tautlog.problem.ProblemCode;
 
 /** Decisions stand in a chain: later ones supersede, none is edited, and several people may decide at once. */
 class DecisionTest {
@@ -86,7 +87,9 @@ class DecisionTest {
         var whole = Files.readAllBytes(ledger);
         Files.writeString(ledger, "{\"number\":2,\"previous\":\"", StandardOpenOption.APPEND);
         try (var query = archive.query()) {
-            assertEquals(1, query.decisions("").value().orElseThrow().size());
+            var told = query.decisions("");
+            assertEquals(1, told.value().orElseThrow().size());
+            assertEquals(ProblemCode.LEFTOVER, told.problems().get(0).code());
         }
         assertTrue(archive.verify().isWhole());
         archive.decide(decision("2", DecisionAction.ACCEPT), STAMP);

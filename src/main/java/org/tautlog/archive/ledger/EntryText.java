@@ -78,6 +78,12 @@ final class EntryText {
                 entry.text("sha256"));
     }
 
+    /** Whether a text that is no entry may be the beginning of one. */
+    static boolean isBegun(String line) {
+        int own = line.lastIndexOf(OWN_HASH);
+        return own < 0 || closed(line.substring(0, own)).startsWith(line);
+    }
+
     private static void write(Decision decision, JsonGenerator entry) throws IOException {
         entry.writeStringField("serial", decision.serial());
         entry.writeStringField("bolt", decision.bolt());

@@ -45,8 +45,8 @@ public final class Ledger {
      * What a ledger says.
      *
      * @param entries the entries that can be read, in order
-     * @param problems every break in the chain, in order
-     * @param tornBytes how many bytes of an entry whose writer died stand after the last whole entry
+     * @param problems every break in the chain, in order, and a last line that is not whole
+     * @param tornBytes how many bytes that are no entry stand after the last line that has an end; a problem names them
      */
     public record Reading(List<LedgerEntry> entries, List<Problem> problems, int tornBytes) {
         public Reading {
@@ -73,7 +73,7 @@ public final class Ledger {
         try {
             bytes = Files.readAllBytes(file);
         } catch (NoSuchFileException none) {
-            return new Reading(List.of(), List.of(), 0);
+            bytes = new byte[0];
         }
         if (!Arrays.equals(bytes, known.bytes)) {
             known = new Known(bytes, read(bytes));
@@ -82,13 +82,17 @@ public final class Ledger {
     }
 
     private Reading read(byte[] bytes) {
-        int whole = wholeLength(bytes);
         var entries = new ArrayList<LedgerEntry>();
         var problems = new ArrayList<Problem>();
-        int line = 0;
+        var lines = new String(bytes, StandardCharsets.UTF_8).split("\n", -1);
+        int torn = 0;
         boolean afterBreak = false;
-        for (var text : (Iterable<String>) new String(bytes, 0, whole, StandardCharsets.UTF_8).lines()::iterator) {
-            line++;
+        for (int line = 1; line <= lines.length; line++) {
+            boolean ended = line < lines.length;
+            var text = lines[line - 1];
+            if (text.isEmpty() && !ended) {
+                break;
+            }
             try {
                 var entry = EntryText.read(text);
                 if (!afterBreak) {
@@ -97,11 +101,16 @@ public final class Ledger {
                 entries.add(entry);
                 afterBreak = false;
             } catch (IllegalArgumentException e) {
-                problems.add(broken(line, e.getMessage() + ": it was altered"));
-                afterBreak = true;
+                if (ended || !EntryText.isBegun(text)) {
+                    problems.add(broken(line, e.getMessage() + ": it was altered"));
+                    afterBreak = true;
+                } else {
+                    torn = bytes.length - endOfLines(bytes);
+                    problems.add(torn(line));
+                }
             }
         }
-        return new Reading(entries, problems, bytes.length - whole);
+        return new Reading(entries, problems, torn);
     }
 
     /**
@@ -117,7 +126,8 @@ public final class Ledger {
         int number =
                 before.entries().stream().mapToInt(LedgerEntry::number).max().orElse(0);
         var previous = before.head();
-        var text = new StringBuilder();
+        int end = known.bytes.length - before.tornBytes();
+        var text = new StringBuilder(end == endOfLines(known.bytes) ? "" : "\n");
         var written = new ArrayList<LedgerEntry>();
         for (var event : events) {
             var line = EntryText.write(++number, previous, time, event);
@@ -126,13 +136,12 @@ public final class Ledger {
             previous = entry.sha256();
             text.append(line).append('\n');
         }
-        write(text.toString().getBytes(StandardCharsets.UTF_8), before.tornBytes());
+        write(text.toString().getBytes(StandardCharsets.UTF_8), end);
         return written;
     }
 
-    private void write(byte[] bytes, int torn) throws IOException {
+    private void write(byte[] bytes, int end) throws IOException {
         try (var channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
-            long end = channel.size() - torn;
             channel.truncate(end).position(end);
             try {
                 var left = ByteBuffer.wrap(bytes);
@@ -168,7 +177,17 @@ public final class Ledger {
                 "compare with a copy or a seal kept elsewhere");
     }
 
-    private static int wholeLength(byte[] bytes) {
+    private Problem torn(int line) {
+        return new Problem(
+                ProblemCode.LEFTOVER,
+                Where.line(file.getFileName().toString(), line),
+                "the last line is not whole and does not count: its writer is at it or was killed, or it was cut",
+                "",
+                "compare with a copy or a seal kept elsewhere; the next writer cuts it off");
+    }
+
+    /** Where the last line that has an end ends. */
+    private static int endOfLines(byte[] bytes) {
         int end = bytes.length;
         while (end > 0 && bytes[end - 1] != '\n') {
             end--;

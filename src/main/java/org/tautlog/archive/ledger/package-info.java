@@ -10,8 +10,9 @@
  *
  * <p>The ledger is a text file, {@code ledger.jsonl}: one entry a line, in JSON, never edited. Each entry holds its
  * number, the hash of the entry before it ({@code previous}) and its own ({@code sha256}), which is the SHA-256 of its
- * line up to, and without, the text {@code ,"sha256":}. A line that does not end is an entry whose writer died: it never
- * counted, and the next writer cuts it off.
+ * line up to, and without, the text {@code ,"sha256":}; nothing but that hash may follow. A last line that lacks only its
+ * end of line counts. One that is not whole is an entry whose writer died: it never counted, readers are told of it, and
+ * the next writer cuts it off.
  *
  * <p>May import: problem. Refuses to: know what a batch holds.
  */

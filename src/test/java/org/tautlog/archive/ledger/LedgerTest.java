@@ -1,6 +1,7 @@
 package org.tautlog.archive.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -54,7 +55,8 @@ class LedgerTest {
                 line.replaceFirst("}$", ",\"batch\":\"other\",\"manifest\":\"00\"}"),
                 line.replaceFirst("}$", " }"),
                 line + " ",
-                line + "{\"kind\":\"batch\"}")) {
+                line + "{\"kind\":\"batch\"}",
+                line + "\r")) {
             Files.writeString(file, more + "\n");
 
             var reading = new Ledger(file).read();
@@ -62,6 +64,63 @@ class LedgerTest {
             assertEquals(List.of(), reading.entries(), more);
             assertEquals(ProblemCode.ALTERED, reading.problems().get(0).code(), more);
         }
+    }
+
+    @Test
+    void a_last_line_without_its_end_counts_and_no_writer_takes_it_away() throws IOException {
+        var file = folder.resolve("ledger.jsonl");
+        append("first");
+        append("second");
+        var whole = Files.readString(file);
+        Files.writeString(file, whole.strip());
+
+        var reading = new Ledger(file).read();
+        append("third");
+
+        assertEquals(2, reading.entries().size());
+        assertEquals(List.of(), reading.problems());
+        assertEquals(3, new Ledger(file).read().entries().size());
+        assertTrue(Files.readString(file).startsWith(whole));
+    }
+
+    @Test
+    void a_last_line_without_its_end_that_does_not_follow_the_chain_is_an_alteration() throws IOException {
+        var file = folder.resolve("ledger.jsonl");
+        append("first");
+        append("second");
+        append("third");
+        var lines = Files.readAllLines(file);
+        Files.writeString(file, lines.get(0) + "\n" + lines.get(2));
+
+        assertEquals(ProblemCode.ALTERED, new Ledger(file).read().problems().get(0).code());
+    }
+
+    @Test
+    void a_last_line_that_was_altered_is_not_taken_for_a_dead_writers_whether_or_not_it_has_its_end() throws IOException {
+        var file = folder.resolve("ledger.jsonl");
+        append("first");
+        append("second");
+        var altered = Files.readString(file).replace("second", "secund").strip();
+        Files.writeString(file, altered);
+
+        assertEquals(ProblemCode.ALTERED, new Ledger(file).read().problems().get(0).code());
+        append("third");
+        assertTrue(Files.readString(file).startsWith(altered + "\n"));
+    }
+
+    @Test
+    void a_last_line_that_is_cut_short_is_told_to_readers() throws IOException {
+        var file = folder.resolve("ledger.jsonl");
+        append("first");
+        append("second");
+        var whole = Files.readString(file);
+        Files.writeString(file, whole.substring(0, whole.length() - 2));
+
+        var reading = new Ledger(file).read();
+
+        assertEquals(1, reading.entries().size());
+        assertEquals(ProblemCode.LEFTOVER, reading.problems().get(0).code());
+        assertEquals(2, reading.problems().get(0).where().line());
     }
 
     private void append(String batch) throws IOException {
