@@ -5,8 +5,8 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import org.tautlog.archive.EnteredBatches.Standing;
 import org.tautlog.archive.Snapshot.Batch;
 import org.tautlog.problem.Problem;
 
@@ -14,12 +14,12 @@ import org.tautlog.problem.Problem;
 final class BatchCheck {
     private final Set<Batch> counting;
     private final Set<String> replaced = new HashSet<>();
-    private final Map<String, String> inLedger;
+    private final EnteredBatches entered;
 
     BatchCheck(Snapshot snapshot) {
         counting = Set.copyOf(snapshot.batches());
         snapshot.batches().forEach(batch -> replaced.addAll(batch.manifest().replaces()));
-        inLedger = snapshot.manifestsInLedger();
+        entered = snapshot.entered();
     }
 
     /**
@@ -46,12 +46,11 @@ final class BatchCheck {
     }
 
     private void checkPlace(Batch batch, List<Problem> problems) {
-        var manifest = inLedger.get(batch.name());
-        if (manifest == null) {
+        if (entered.of(batch) == Standing.AWAITED) {
             problems.add(Verifier.leftover(
-                    place(batch), "the batch counts, and is not in the ledger: its writer was killed"));
-        } else if (!manifest.equals(batch.manifestSha256())) {
-            problems.add(altered(batch, Manifest.FILE_NAME, "the manifest is not the one that the ledger names"));
+                    place(batch),
+                    "the batch counts, and is not in the ledger yet: its writer was killed,"
+                            + " or its entry was taken off the end"));
         }
         if (!counting.contains(batch) && replaced.contains(batch.name())) {
             problems.add(Verifier.leftover(place(batch), "another batch holds these rows now"));

@@ -147,7 +147,7 @@ public final class Importer implements AutoCloseable {
         var news = announced.values().stream()
                 .filter(source -> brought.contains(source.sha256()))
                 .toList();
-        staging.seal(new Manifest(
+        var manifest = new Manifest(
                 Table.SCHEMA_VERSION,
                 stamp.program(),
                 stamp.time().toString(),
@@ -155,13 +155,15 @@ public final class Importer implements AutoCloseable {
                 List.copyOf(judged),
                 parts,
                 files,
-                List.of()));
+                List.of(),
+                "");
+        staging.force(manifest);
         var staged = staging;
         return archive.inTurn(() -> {
             if (takenMeanwhile(news)) {
                 return new Imported("", 0, 0, List.of(), List.copyOf(announced.values()));
             }
-            staged.commit();
+            staged.commit(manifest);
             return result(staged.batch(), news);
         });
     }

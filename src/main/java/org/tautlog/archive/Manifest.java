@@ -19,6 +19,8 @@ import org.tautlog.archive.ledger.JsonObject;
  * @param parts the rows that it holds, by the batch that first brought them
  * @param files every other file of the batch
  * @param replaces names of the batches whose rows it holds and whose place it takes; empty for a batch as imported
+ * @param ledgerHead hash of the entry that its own follows in the chain, in lower-case hex; empty while it is being
+ *     written, and in batches of programs that did not name it
  */
 record Manifest(
         int schemaVersion,
@@ -28,7 +30,8 @@ record Manifest(
         List<JudgedSource> judged,
         List<Part> parts,
         List<DataFile> files,
-        List<String> replaces) {
+        List<String> replaces,
+        String ledgerHead) {
     /** The name of the file. */
     static final String FILE_NAME = "manifest.json";
 
@@ -91,6 +94,11 @@ record Manifest(
         private static final ObjectWriter PRETTY = new ObjectMapper().writer(SerializationFeature.INDENT_OUTPUT);
     }
 
+    /** The same, committed when the chain ended with an entry of that hash. */
+    Manifest following(String head) {
+        return new Manifest(schemaVersion, program, time, sources, judged, parts, files, replaces, head);
+    }
+
     byte[] toJson() {
         try {
             return (Writer.PRETTY.writeValueAsString(this) + "\n").getBytes(StandardCharsets.UTF_8);
@@ -111,7 +119,8 @@ record Manifest(
                     manifest.objects("judged", Manifest::judged),
                     manifest.objects("parts", Manifest::part),
                     manifest.objects("files", Manifest::file),
-                    manifest.texts("replaces"));
+                    manifest.texts("replaces"),
+                    manifest.text("ledgerHead"));
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException("the manifest cannot be read: " + e.getMessage(), e);
         }

@@ -6,14 +6,9 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.tautlog.archive.ledger.Ledger;
-import org.tautlog.archive.ledger.LedgerEntry;
-import org.tautlog.archive.ledger.LedgerEvent.BatchKept;
-import org.tautlog.archive.ledger.LedgerEvent.BatchesMerged;
 import org.tautlog.archive.table.Table;
 import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
@@ -94,7 +89,9 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
         whole.forEach(batch -> replaced.addAll(batch.manifest().replaces()));
         problems.removeIf(problem -> replaced.stream()
                 .anyMatch(name -> problem.where().file().startsWith(ArchiveFolder.BATCHES + "/" + name)));
-        problems.addAll(missing(ledger.entries(), names));
+        var entered = new EnteredBatches(ledger);
+        problems.addAll(missing(entered, names));
+        problems.addAll(outOfPlace(entered, ledger, present));
         problems.addAll(ledger.problems());
         var live =
                 whole.stream().filter(batch -> !replaced.contains(batch.name())).toList();
@@ -131,31 +128,32 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
         return problems;
     }
 
-    private static List<Problem> missing(List<LedgerEntry> entries, List<Path> folders) {
+    private static List<Problem> missing(EnteredBatches entered, List<Path> folders) {
         var present = new HashSet<String>();
         folders.forEach(path -> present.add(path.getFileName().toString()));
-        var gone = new HashSet<String>();
-        entries.forEach(entry -> {
-            if (entry.event() instanceof BatchesMerged merged) {
-                gone.addAll(merged.replaced());
-            }
-        });
-        return manifestsInLedger(entries).keySet().stream()
-                .filter(name -> !present.contains(name) && !gone.contains(name))
+        return entered.standing().stream()
+                .filter(name -> !present.contains(name))
+                .sorted()
                 .map(name -> problem(ProblemCode.MISSING, name, "the batch is missing; the ledger names it"))
                 .toList();
     }
 
-    private static Map<String, String> manifestsInLedger(List<LedgerEntry> entries) {
-        var manifests = new LinkedHashMap<String, String>();
-        entries.forEach(entry -> {
-            if (entry.event() instanceof BatchKept kept) {
-                manifests.put(kept.batch(), kept.manifestSha256());
-            } else if (entry.event() instanceof BatchesMerged merged) {
-                manifests.put(merged.batch(), merged.manifestSha256());
-            }
-        });
-        return manifests;
+    private static List<Problem> outOfPlace(EnteredBatches entered, Ledger.Reading ledger, List<Batch> present) {
+        var wrong = present.stream()
+                .flatMap(batch -> entered.problem(batch).stream())
+                .toList();
+        return ledger.entries().isEmpty() && !wrong.isEmpty() ? List.of(emptyLedger()) : wrong;
+    }
+
+    /** What a chain without entries is beside batches. */
+    static Problem emptyLedger() {
+        return new Problem(
+                ProblemCode.MISSING,
+                Where.file(ArchiveFolder.LEDGER),
+                "the ledger has no entry, and batches are there: it was taken away or emptied,"
+                        + " or the very first import was killed before its entry",
+                "",
+                "copy the ledger again from where it is whole");
     }
 
     private static Problem problem(ProblemCode code, String place, String what) {
@@ -167,9 +165,9 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
                 "copy it again from where it is whole, or import its sources again");
     }
 
-    /** The hashes of the manifests that the ledger names, by their batches. */
-    Map<String, String> manifestsInLedger() {
-        return manifestsInLedger(ledger.entries());
+    /** What the chain says of batches. */
+    EnteredBatches entered() {
+        return new EnteredBatches(ledger);
     }
 
     Set<String> sources() {

@@ -8,6 +8,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.tautlog.archive.EnteredBatches.Standing;
+import org.tautlog.archive.Snapshot.Batch;
 import org.tautlog.archive.ledger.FolderLock;
 import org.tautlog.archive.ledger.LedgerEvent;
 import org.tautlog.archive.ledger.LedgerEvent.BatchKept;
@@ -51,31 +53,42 @@ final class Staging implements AutoCloseable {
         return folder.getFileName().toString();
     }
 
-    /** Writes the manifest and forces everything to the disk: from here on only the rename is missing. */
-    void seal(Manifest manifest) throws IOException {
+    /** Forces the files to the disk: from here on only the manifest and the rename are missing. */
+    void force(Manifest manifest) throws IOException {
         for (var file : manifest.files()) {
             Disk.force(folder.resolve(file.name()));
         }
-        Disk.write(folder.resolve(Manifest.FILE_NAME), manifest.toJson());
-        Disk.force(folder);
     }
 
-    /** The caller holds the archive's lock. Once renamed the batch counts, whatever comes of its line in the ledger. */
-    void commit() throws IOException {
-        Disk.move(folder, archive.batches().resolve(batch()));
+    /**
+     * The caller holds the archive's lock. The manifest names the end of the chain, so that nobody can put the batch
+     * elsewhere. Once renamed the batch counts, whatever comes of its line in the ledger.
+     */
+    void commit(Manifest manifest) throws IOException {
+        recordBatches(archive, stamp);
+        var ledger = archive.ledger();
+        var json = manifest.following(ledger.read().head()).toJson();
+        Disk.write(folder.resolve(Manifest.FILE_NAME), json);
+        Disk.force(folder);
+        var batch = new Batch(archive.batches().resolve(batch()), Disk.sha256(json), manifest);
+        Disk.move(folder, batch.folder());
         try {
-            recordBatches(archive, stamp);
+            ledger.append(List.of(event(batch)), stamp.time());
         } catch (IOException theNextWriterEntersIt) {
             return;
         }
     }
 
-    /** Enters every batch into the ledger that is not in it: the newest, and any whose writer died before this line. */
+    /**
+     * Enters the batch whose writer died before this line. As each writer does so before anything else, and the lock is
+     * held, there is one at most; whatever else is not in the ledger was put there, and stays out of it.
+     */
     static int recordBatches(ArchiveFolder archive, Stamp stamp) throws IOException {
         var snapshot = Snapshot.of(archive);
-        var known = snapshot.manifestsInLedger();
+        var chain = snapshot.entered();
         var events = snapshot.present().stream()
-                .filter(batch -> !known.containsKey(batch.name()))
+                .filter(batch -> chain.of(batch) == Standing.AWAITED)
+                .limit(1)
                 .map(Staging::event)
                 .toList();
         if (!events.isEmpty()) {
@@ -121,7 +134,7 @@ final class Staging implements AutoCloseable {
         return folder.resolveSibling(folder.getFileName() + LOCK_ENDING);
     }
 
-    private static LedgerEvent event(Snapshot.Batch batch) {
+    private static LedgerEvent event(Batch batch) {
         var replaces = batch.manifest().replaces();
         return replaces.isEmpty()
                 ? new BatchKept(batch.name(), batch.manifestSha256())

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tautlog.archive.EnteredBatches.Standing;
 import org.tautlog.archive.Manifest.DataFile;
 import org.tautlog.archive.Snapshot.Batch;
 import org.tautlog.archive.table.Table;
@@ -45,7 +46,7 @@ final class Tidy {
             clear();
             return batches;
         });
-        for (var group : groups(Snapshot.of(archive).batches())) {
+        for (var group : groups(entered())) {
             try {
                 merge(group);
             } catch (IOException e) {
@@ -86,6 +87,15 @@ final class Tidy {
                 cleared.add(leftover.getFileName().toString());
             }
         }
+    }
+
+    /** A merged batch proves what the chain names; what it does not name is left where anybody can see it. */
+    private List<Batch> entered() throws IOException {
+        var snapshot = Snapshot.of(archive);
+        var chain = snapshot.entered();
+        return snapshot.batches().stream()
+                .filter(batch -> chain.of(batch) == Standing.ENTERED)
+                .toList();
     }
 
     private static List<List<Batch>> groups(List<Batch> batches) {
@@ -132,14 +142,14 @@ final class Tidy {
             }
             var manifest = manifest(group, List.copyOf(files.values()));
             checkRows(staging, manifest);
-            staging.seal(manifest);
+            staging.force(manifest);
             archive.inTurn(() -> {
                 var present =
                         Snapshot.of(archive).batches().stream().map(Batch::name).toList();
                 if (!present.containsAll(manifest.replaces())) {
                     throw new IOException("another run merged some of them meanwhile");
                 }
-                staging.commit();
+                staging.commit(manifest);
                 return staging.batch();
             });
             merged += group.size();
@@ -159,7 +169,8 @@ final class Tidy {
                 manifests.stream().flatMap(one -> one.judged().stream()).toList(),
                 manifests.stream().flatMap(one -> one.parts().stream()).toList(),
                 files,
-                group.stream().map(Batch::name).toList());
+                group.stream().map(Batch::name).toList(),
+                "");
     }
 
     private static void checkRows(Staging staging, Manifest manifest) throws IOException {

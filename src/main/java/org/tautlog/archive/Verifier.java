@@ -44,7 +44,7 @@ final class Verifier {
         var found = check(snapshot);
         for (int start = 1; start < MOST_STARTS && !found.isWhole(); start++) {
             var now = Snapshot.of(archive);
-            if (now.present().equals(snapshot.present())) {
+            if (now.present().equals(snapshot.present()) && now.ledger().equals(snapshot.ledger())) {
                 return found;
             }
             snapshot = now;
@@ -55,6 +55,11 @@ final class Verifier {
 
     private Verification check(Snapshot snapshot) throws IOException {
         var problems = new ArrayList<>(snapshot.problems());
+        if (snapshot.ledger().entries().isEmpty()
+                && !snapshot.present().isEmpty()
+                && !problems.contains(Snapshot.emptyLedger())) {
+            problems.add(Snapshot.emptyLedger());
+        }
         int files = 0;
         long rows = 0;
         for (var found : checkBatches(snapshot)) {

@@ -8,10 +8,11 @@
  *
  * <p>A batch comes to be in {@code staging/}, manifest and all, is forced to the disk, and counts from the moment at which
  * its folder is renamed into {@code batches/}: wholly or not at all, however its writer dies. Its line in the ledger
- * follows; where the writer died in between, the next writer enters it. Writers take turns for those last steps alone, and
- * there see whether another brought the same sources meanwhile. Readers take no turns: they list the manifests, read the
- * files these name, and ask again where a merge took a file away meanwhile. They never search by pattern, as a file that
- * is cut short would spoil the answer to every question.
+ * follows; where the writer died in between, the next writer enters it, and knows it by the end of the chain that its
+ * manifest names: a batch that names another was put there, which is told, and is never entered. Writers take turns for
+ * those last steps alone, and there see whether another brought the same sources meanwhile. Readers take no turns: they
+ * list the manifests, read the files these name, and ask again where a merge took a file away meanwhile. They never search
+ * by pattern, as a file that is cut short would spoil the answer to every question.
  *
  * <p>The ledger's entries name each batch by the hash of its manifest, the manifest names each file by its hash and the
  * rows of each import by a digest, and each entry names the one before it: so the last hash stands for every byte, and a
