@@ -13,12 +13,12 @@ import org.tautlog.problem.Problem;
 /** Checks single batches of a snapshot: files, rows and manifest. Several may be checked at once. */
 final class BatchCheck {
     private final Set<Batch> counting;
-    private final Set<String> replaced = new HashSet<>();
+    private final Set<String> replaced;
     private final EnteredBatches entered;
 
     BatchCheck(Snapshot snapshot) {
         counting = Set.copyOf(snapshot.batches());
-        snapshot.batches().forEach(batch -> replaced.addAll(batch.manifest().replaces()));
+        replaced = snapshot.replaced().keySet();
         entered = snapshot.entered();
     }
 
@@ -52,7 +52,7 @@ final class BatchCheck {
                     "the batch counts, and is not in the ledger yet: its writer was killed,"
                             + " or its entry was taken off the end"));
         }
-        if (!counting.contains(batch) && replaced.contains(batch.name())) {
+        if (replaced.contains(batch.name())) {
             problems.add(Verifier.leftover(place(batch), "another batch holds these rows now"));
         }
     }

@@ -15,7 +15,10 @@ import org.tautlog.problem.Problem;
 import org.tautlog.problem.ProblemCode;
 import org.tautlog.problem.Where;
 
-/** What the chain says of batches: which it names, by which manifest, after which entry. */
+/**
+ * What the chain says of batches: which it names, by which manifest, after which entry. The first entry of a name holds, and
+ * a batch takes the place of such as were entered before it, so that no two take each other's.
+ */
 final class EnteredBatches {
     private final Map<String, Entered> byName = new LinkedHashMap<>();
     private final String head;
@@ -24,9 +27,10 @@ final class EnteredBatches {
         head = ledger.head();
         for (var entry : ledger.entries()) {
             if (entry.event() instanceof BatchKept kept) {
-                byName.put(kept.batch(), new Entered(entry, kept.manifestSha256(), List.of()));
+                byName.putIfAbsent(kept.batch(), new Entered(entry, kept.manifestSha256(), List.of()));
             } else if (entry.event() instanceof BatchesMerged merged) {
-                byName.put(merged.batch(), new Entered(entry, merged.manifestSha256(), merged.replaced()));
+                byName.putIfAbsent(
+                        merged.batch(), new Entered(entry, merged.manifestSha256(), enteredOf(merged.replaced())));
             }
         }
     }
@@ -93,6 +97,34 @@ final class EnteredBatches {
                 what,
                 "",
                 "copy the ledger again from where it is whole, or move the batch away and import its sources again");
+    }
+
+    /**
+     * The batches whose place one takes, those within them included: by the chain, and where its own entry is still to
+     * come, by its manifest. None where it was put there.
+     */
+    Set<String> replacedBy(Batch batch) {
+        var entered = byName.get(batch.name());
+        var names = new HashSet<String>();
+        if (entered != null) {
+            add(entered.replaced, names);
+        } else if (of(batch) == Standing.AWAITED) {
+            add(enteredOf(batch.manifest().replaces()), names);
+        }
+        return names;
+    }
+
+    private List<String> enteredOf(List<String> names) {
+        return names.stream().filter(byName::containsKey).toList();
+    }
+
+    private void add(List<String> replaced, Set<String> names) {
+        for (var name : replaced) {
+            var entered = byName.get(name);
+            if (names.add(name) && entered != null) {
+                add(entered.replaced, names);
+            }
+        }
     }
 
     /** The names of batches that ought to be there: entered, and merged into no other since. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.tautlog.archive.ledger.Ledger;
 import org.tautlog.archive.table.Table;
@@ -20,10 +21,16 @@ import org.tautlog.problem.Where;
  *
  * @param batches the batches that count, by name
  * @param present every folder of a batch that has a readable manifest, counting or not
+ * @param replaced batches that are there and do not count, as another takes their place, each with that other
  * @param ledger the chain
  * @param problems what is missing or cut short
  */
-record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger, List<Problem> problems) {
+record Snapshot(
+        List<Batch> batches,
+        List<Batch> present,
+        Map<String, Batch> replaced,
+        Ledger.Reading ledger,
+        List<Problem> problems) {
     private static final int MOST_LOOKS = 200;
 
     /**
@@ -58,8 +65,7 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
 
     private static boolean sameStill(ArchiveFolder folder, List<Path> names, Ledger.Reading ledger, BatchReader reader)
             throws IOException {
-        return reader.ledger().equals(ledger)
-                && Disk.list(folder.batches()).equals(names);
+        return reader.ledger().equals(ledger) && Disk.list(folder.batches()).equals(names);
     }
 
     private static Snapshot look(List<Path> names, BatchReader reader) throws IOException {
@@ -85,17 +91,17 @@ record Snapshot(List<Batch> batches, List<Batch> present, Ledger.Reading ledger,
                         ProblemCode.MISSING, path.getFileName().toString(), "the batch does not count: " + why));
             }
         }
-        var replaced = new HashSet<String>();
-        whole.forEach(batch -> replaced.addAll(batch.manifest().replaces()));
-        problems.removeIf(problem -> replaced.stream()
-                .anyMatch(name -> problem.where().file().startsWith(ArchiveFolder.BATCHES + "/" + name)));
         var entered = new EnteredBatches(ledger);
+        var replaced = Replacements.of(present, whole, entered);
+        problems.removeIf(problem -> replaced.keySet().stream()
+                .anyMatch(name -> problem.where().file().startsWith(ArchiveFolder.BATCHES + "/" + name)));
         problems.addAll(missing(entered, names));
         problems.addAll(outOfPlace(entered, ledger, present));
         problems.addAll(ledger.problems());
-        var live =
-                whole.stream().filter(batch -> !replaced.contains(batch.name())).toList();
-        return new Snapshot(live, List.copyOf(present), ledger, List.copyOf(problems));
+        var live = whole.stream()
+                .filter(batch -> !replaced.containsKey(batch.name()) && !Replacements.repeats(batch, whole, entered))
+                .toList();
+        return new Snapshot(live, List.copyOf(present), replaced, ledger, List.copyOf(problems));
     }
 
     private static List<Problem> wrongAtFirstSight(Batch batch) throws IOException {

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.tautlog.archive.EnteredBatches.Standing;
 import org.tautlog.archive.Manifest.DataFile;
 import org.tautlog.archive.Snapshot.Batch;
@@ -42,10 +43,9 @@ final class Tidy {
         Files.createDirectories(archive.staging());
         int entered = archive.inTurn(() -> {
             archive.describe();
-            int batches = Staging.recordBatches(archive, stamp);
-            clear();
-            return batches;
+            return Staging.recordBatches(archive, stamp);
         });
+        clear();
         for (var group : groups(entered())) {
             try {
                 merge(group);
@@ -58,10 +58,7 @@ final class Tidy {
                         "nothing is lost; verify the archive, then tidy it again"));
             }
         }
-        archive.inTurn(() -> {
-            clear();
-            return cleared.size();
-        });
+        clear();
         return new Tidied(entered, cleared, merged, into, problems);
     }
 
@@ -73,19 +70,41 @@ final class Tidy {
     }
 
     private void clear() throws IOException {
-        var snapshot = Snapshot.of(archive);
-        var replaced = new LinkedHashSet<String>();
-        snapshot.batches().forEach(batch -> replaced.addAll(batch.manifest().replaces()));
-        for (var name : replaced) {
-            var folder = archive.batches().resolve(name);
-            if (Files.exists(folder)) {
-                Disk.move(folder, archive.staging().resolve(name));
+        var checked = replacedByWhole(Snapshot.of(archive));
+        archive.inTurn(() -> {
+            checked.retainAll(Snapshot.of(archive).replaced().keySet());
+            for (var name : checked) {
+                Disk.move(archive.batches().resolve(name), archive.staging().resolve(name));
+            }
+            for (var leftover : Staging.leftovers(archive)) {
+                if (Staging.clear(leftover)) {
+                    cleared.add(leftover.getFileName().toString());
+                }
+            }
+            return cleared.size();
+        });
+    }
+
+    /** The batches that may go, as every file and row of those that take their place was read. */
+    private Set<String> replacedByWhole(Snapshot snapshot) throws IOException {
+        var check = new BatchCheck(snapshot);
+        var replaced = snapshot.replaced();
+        var names = new LinkedHashSet<>(replaced.keySet());
+        for (var merged : Set.copyOf(replaced.values())) {
+            if (!check.check(merged).problems().isEmpty()) {
+                names.removeIf(name -> merged.equals(replaced.get(name)));
+                notCleared(merged);
             }
         }
-        for (var leftover : Staging.leftovers(archive)) {
-            if (Staging.clear(leftover)) {
-                cleared.add(leftover.getFileName().toString());
-            }
+        return names;
+    }
+
+    private void notCleared(Batch merged) {
+        var problem = Verifier.altered(
+                ArchiveFolder.BATCHES + "/" + merged.name(),
+                "the batch is not as it was kept; those whose place it takes were left where they are");
+        if (!problems.contains(problem)) {
+            problems.add(problem);
         }
     }
 

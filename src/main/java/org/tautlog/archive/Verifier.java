@@ -119,8 +119,7 @@ final class Verifier {
         for (var entry : snapshot.ledger().entries()) {
             if (entry.event() instanceof BatchKept kept
                     && !kept.manifestSha256().equals(there.get(kept.batch()))
-                    && problems.stream()
-                            .noneMatch(problem -> problem.where().file().contains(kept.batch()))) {
+                    && problems.stream().noneMatch(problem -> isLossOf(kept.batch(), problem))) {
                 problems.add(new Problem(
                         ProblemCode.MISSING,
                         Where.line(ArchiveFolder.LEDGER, entry.number()),
@@ -129,6 +128,11 @@ final class Verifier {
                         "import its sources again, or copy it from where it is whole"));
             }
         }
+    }
+
+    private static boolean isLossOf(String batch, Problem problem) {
+        return (problem.code() == ProblemCode.ALTERED || problem.code() == ProblemCode.MISSING)
+                && problem.where().file().contains(batch);
     }
 
     /** An altered or missing one is named where files are held against their hashes; it vouches for nothing here. */

@@ -1,6 +1,7 @@
 package org.tautlog.archive;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.tautlog.archive.Tightenings.STAMP;
 import static org.tautlog.archive.Tightenings.specification;
@@ -13,6 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tautlog.archive.ledger.Decision;
 import org.tautlog.archive.ledger.DecisionAction;
 import org.tautlog.archive.ledger.FolderLock;
@@ -172,6 +175,59 @@ class TidyTest {
         assertTrue(archive.verify().isWhole());
         assertEquals(2, archive.tidy(STAMP).cleared().size());
         assertEquals(List.of(), archive.verify().problems());
+    }
+
+    @Test
+    void a_merge_that_was_damaged_before_the_old_batches_went_takes_none_of_them_with_it() throws IOException {
+        var archive = Archive.create(folder);
+        take(archive, "monday.csv", 1, 1);
+        take(archive, "tuesday.csv", 2, 1);
+        var old = Disk.list(folder.resolve("batches"));
+        var copies = folder.resolveSibling(folder.getFileName() + "-copies");
+        for (var batch : old) {
+            copy(batch, copies.resolve(batch.getFileName()));
+        }
+        archive.tidy(STAMP);
+        var traces = Disk.list(folder.resolve("batches")).get(0).resolve("traces-1.parquet");
+        var bytes = Files.readAllBytes(traces);
+        for (int place = 200; place < 203; place++) {
+            bytes[place] ^= 0x55;
+        }
+        Files.write(traces, bytes);
+        for (var batch : old) {
+            copy(copies.resolve(batch.getFileName()), batch);
+        }
+        Disk.delete(copies);
+        var tidied = archive.tidy(STAMP);
+        assertEquals(List.of(), tidied.cleared());
+        assertTrue(tidied.problems().get(0).what().contains("left where they are"), tidied.toString());
+        assertEquals(3, Disk.list(folder.resolve("batches")).size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void a_manifest_that_only_says_it_replaces_an_import_hides_and_clears_nothing(boolean itsHeadFits)
+            throws IOException {
+        var archive = Archive.create(folder);
+        var real = take(archive, "monday.csv", 1, 1).batch();
+        var forged = Files.createDirectory(folder.resolve("batches/20990101T000000Z-forged"));
+        var head = itsHeadFits ? archive.verify().head() : "";
+        var parts = itsHeadFits
+                ? Manifest.parse(Files.readAllBytes(folder.resolve("batches/" + real + "/manifest.json")))
+                        .parts()
+                : List.<Manifest.Part>of();
+        Files.write(
+                forged.resolve("manifest.json"),
+                new Manifest(2, "0.1.0", "", List.of(), List.of(), parts, List.of(), List.of(real), head).toJson());
+        try (var query = archive.query()) {
+            assertEquals(8, query.traces("FW-000001").value().orElseThrow().size());
+        }
+        if (!itsHeadFits) {
+            assertFalse(archive.verify().isWhole());
+        }
+        assertEquals(List.of(), archive.tidy(STAMP).cleared());
+        assertTrue(Files.exists(folder.resolve("batches").resolve(real)));
+        assertFalse(archive.verify().isWhole());
     }
 
     @Test

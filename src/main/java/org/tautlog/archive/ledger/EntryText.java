@@ -71,11 +71,7 @@ final class EntryText {
         }
         var entry = JsonObject.parse(line);
         return new LedgerEntry(
-                (int) entry.whole("number"),
-                entry.text("previous"),
-                time(entry),
-                event(entry),
-                entry.text("sha256"));
+                (int) entry.whole("number"), entry.text("previous"), time(entry), event(entry), entry.text("sha256"));
     }
 
     /** Whether a text that is no entry may be the beginning of one. */

@@ -92,18 +92,21 @@ class LedgerTest {
         var lines = Files.readAllLines(file);
         Files.writeString(file, lines.get(0) + "\n" + lines.get(2));
 
-        assertEquals(ProblemCode.ALTERED, new Ledger(file).read().problems().get(0).code());
+        assertEquals(
+                ProblemCode.ALTERED, new Ledger(file).read().problems().get(0).code());
     }
 
     @Test
-    void a_last_line_that_was_altered_is_not_taken_for_a_dead_writers_whether_or_not_it_has_its_end() throws IOException {
+    void a_last_line_that_was_altered_is_not_taken_for_a_dead_writers_whether_or_not_it_has_its_end()
+            throws IOException {
         var file = folder.resolve("ledger.jsonl");
         append("first");
         append("second");
         var altered = Files.readString(file).replace("second", "secund").strip();
         Files.writeString(file, altered);
 
-        assertEquals(ProblemCode.ALTERED, new Ledger(file).read().problems().get(0).code());
+        assertEquals(
+                ProblemCode.ALTERED, new Ledger(file).read().problems().get(0).code());
         append("third");
         assertTrue(Files.readString(file).startsWith(altered + "\n"));
     }
