@@ -7,8 +7,12 @@ import java.nio.file.Path;
 import java.security.PrivateKey;
 import java.security.PublicKey;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.archive.SealCheck.Signed;
 import org.tautlog.archive.ledger.Ledger;
@@ -19,19 +23,51 @@ import org.tautlog.archive.ledger.SealKeys;
 final class Seals {
     private static final String TEXT = ".txt";
     private static final String SIGNATURE = ".sig";
+    private static final Pattern OF_SEAL = Pattern.compile("seal-(\\d{4,5})\\.(txt|sig)");
 
     private Seals() {}
 
-    /** The caller holds the archive's lock. A signature without its text is a seal whose writer died: it never counted. */
+    /** The caller holds the archive's lock. Both files are on the disk before either gets its name. */
     static Path write(ArchiveFolder archive, PrivateKey key, String by, OffsetDateTime time) throws IOException {
         Files.createDirectories(archive.seals());
         var ledger = archive.ledger().read();
         var seal = new Seal(ledger.entries().size(), ledger.head(), time, by);
-        var name = String.format(Locale.ROOT, "seal-%04d", texts(archive).size() + 1);
+        var name = name(numbers(archive).stream().reduce(0, Math::max) + 1);
         var text = archive.seals().resolve(name + TEXT);
-        put(archive, text.resolveSibling(name + SIGNATURE), SealKeys.sign(seal, key));
-        put(archive, text, seal.text().getBytes(StandardCharsets.UTF_8));
+        var signature = staged(archive, SealKeys.sign(seal, key));
+        var words = staged(archive, seal.text().getBytes(StandardCharsets.UTF_8));
+        Disk.move(signature, text.resolveSibling(name + SIGNATURE));
+        Disk.move(words, text);
         return text;
+    }
+
+    private static String name(int number) {
+        return String.format(Locale.ROOT, "seal-%04d", number);
+    }
+
+    private static SortedSet<Integer> numbers(ArchiveFolder archive) throws IOException {
+        var numbers = new TreeSet<Integer>();
+        for (var path : Disk.list(archive.seals())) {
+            var seal = OF_SEAL.matcher(path.getFileName().toString());
+            if (seal.matches()) {
+                numbers.add(Integer.parseInt(seal.group(1)));
+            }
+        }
+        return numbers;
+    }
+
+    /** Seals are numbered without gaps, and each is two files: whatever of them is not there. */
+    static List<String> missing(ArchiveFolder archive) throws IOException {
+        var missing = new ArrayList<String>();
+        var numbers = numbers(archive);
+        for (int number = 1; !numbers.isEmpty() && number <= numbers.last(); number++) {
+            for (var ending : List.of(TEXT, SIGNATURE)) {
+                if (!Files.exists(archive.seals().resolve(name(number) + ending))) {
+                    missing.add(name(number) + ending);
+                }
+            }
+        }
+        return missing;
     }
 
     static List<Path> texts(ArchiveFolder archive) throws IOException {
@@ -41,7 +77,7 @@ final class Seals {
     }
 
     static boolean isOfSeal(Path path) {
-        return path.getFileName().toString().matches("seal-\\d{4,}\\.(txt|sig)");
+        return OF_SEAL.matcher(path.getFileName().toString()).matches();
     }
 
     /** Throws where the text is not that of a seal. */
@@ -63,10 +99,10 @@ final class Seals {
         return genuine ? Signed.BY_THE_KEY : Signed.NOT_BY_THE_KEY;
     }
 
-    private static void put(ArchiveFolder archive, Path file, byte[] bytes) throws IOException {
+    private static Path staged(ArchiveFolder archive, byte[] bytes) throws IOException {
         Files.createDirectories(archive.staging());
         var whole = archive.staging().resolve(Disk.uniqueName("seal-"));
         Disk.write(whole, bytes);
-        Disk.move(whole, file);
+        return whole;
     }
 }

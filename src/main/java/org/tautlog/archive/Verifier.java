@@ -187,6 +187,14 @@ final class Verifier {
                 problems.add(unexpected(ArchiveFolder.SEALS + "/" + path.getFileName()));
             }
         }
+        for (var name : Seals.missing(archive)) {
+            problems.add(new Problem(
+                    ProblemCode.MISSING,
+                    Where.file(ArchiveFolder.SEALS + "/" + name),
+                    "a part of a seal is missing: it was taken away, or its sealer was killed",
+                    "",
+                    "copy it again from where it is kept; a part that is all there ever was may be moved away"));
+        }
         for (var path : Staging.leftovers(archive)) {
             problems.add(leftover(
                     ArchiveFolder.STAGING + "/" + path.getFileName(), "a writer works on it, or was killed at it"));

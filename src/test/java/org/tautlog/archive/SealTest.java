@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.tautlog.archive.SealCheck.Signed;
 import org.tautlog.archive.ledger.Decision;
 import org.tautlog.archive.ledger.DecisionAction;
+import org.tautlog.problem.ProblemCode;
 
 /** A seal kept elsewhere proves that everything before it is as it was, whatever came after. */
 class SealTest {
@@ -94,6 +95,37 @@ class SealTest {
         assertEquals(List.of(), missed, "flips that were not found");
         Files.write(file, bytes);
         assertTrue(archive.verify(keys.getPublic(), List.of(), () -> {}).isWhole());
+    }
+
+    @Test
+    void a_new_seal_takes_no_other_ones_place_and_whatever_is_gone_of_a_seal_is_missed() throws IOException {
+        for (int seal = 1; seal <= 3; seal++) {
+            archive.seal(keys.getPrivate(), "Q. Auditor " + seal, STAMP);
+        }
+        var seals = folder.resolve("archive/seals");
+        Files.delete(seals.resolve("seal-0001.txt"));
+        Files.delete(seals.resolve("seal-0001.sig"));
+        assertEquals(
+                "seal-0004.txt",
+                archive.seal(keys.getPrivate(), "Q. Auditor 4", STAMP)
+                        .getFileName()
+                        .toString());
+        assertTrue(Files.readString(seals.resolve("seal-0003.txt")).contains("Q. Auditor 3"));
+        Files.delete(seals.resolve("seal-0002.sig"));
+        Files.delete(seals.resolve("seal-0004.txt"));
+        var verification = archive.verify();
+        assertFalse(verification.isWhole());
+        assertTrue(verification.problems().stream().allMatch(problem -> problem.code() == ProblemCode.MISSING));
+        assertEquals(
+                List.of("seal-0001.txt", "seal-0001.sig", "seal-0002.sig", "seal-0004.txt"),
+                verification.problems().stream()
+                        .map(problem -> problem.where().file().replace("seals/", ""))
+                        .toList());
+        assertEquals(
+                "seal-0005.txt",
+                archive.seal(keys.getPrivate(), "Q. Auditor 5", STAMP)
+                        .getFileName()
+                        .toString());
     }
 
     @Test
