@@ -77,7 +77,7 @@ final class DataCheck {
                     (double) marks.saturatedSamples(),
                     (double) sheet.faults().saturatedSamples(),
                     "samples",
-                    "%d turning samples in a row stand at exactly %.3f N·m: the torque sensor is at its limit",
+                    "%d turning samples in a row stand at %.3f N·m, to a digit: the torque sensor is at its limit",
                     marks.saturatedSamples(),
                     signature.end().peakTorqueNm().number());
         }

@@ -28,7 +28,8 @@ import java.util.Objects;
  * @param turnSamples samples between the snug point and the stop
  * @param pauses how many times the tool stopped and re-started under load
  * @param backSteps how many samples run back outside of pauses and spring-back
- * @param saturatedSamples longest run of turning samples at exactly the highest torque
+ * @param saturatedSamples longest run of turning samples at the highest torque, to a digit, where it is several times as long as
+ *     any on the levels below; else 0
  * @param endsRunning whether the recording ends while the tool is still turning: no fall of the torque, no standing still,
  *     no spring-back
  * @param duplicated whether the recording holds its samples twice

@@ -81,7 +81,7 @@ final class MarkReader {
                 snug ? turning.size() - turning.firstFrom(snugDeg.number()) : 0,
                 turning.pauses().size(),
                 turning.backSteps(),
-                saturated(),
+                TopRun.samples(turning),
                 endsRunning(),
                 stop.duplicated());
     }
@@ -314,20 +314,6 @@ final class MarkReader {
             }
         }
         return false;
-    }
-
-    private int saturated() {
-        double highest = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < turning.size(); i++) {
-            highest = Math.max(highest, turning.torqueNm(i));
-        }
-        int longest = 0;
-        int run = 0;
-        for (int i = 0; i < turning.size(); i++) {
-            run = turning.torqueNm(i) == highest ? run + 1 : 0;
-            longest = Math.max(longest, run);
-        }
-        return noiseNm > 0 ? longest : 0;
     }
 
     /** A recording that ends mid-turn ends at its greatest angle, at full step and under full torque. */

@@ -22,7 +22,8 @@ import java.util.Objects;
  * @param strippedTorqueShare torque over the usual onset torque below which a standing torque is a thread that gives way,
  *     0 to 1; common practice 0.60
  * @param causeShare how far a torque must miss its usual value to be a cue of a cause, 0 to 1
- * @param saturatedSamples samples in a row at exactly the highest torque that show a sensor at its limit, at least 3
+ * @param saturatedSamples samples in a row at the highest torque, to a digit, that show a sensor at its limit where no level
+ *     below holds a third as many, at least 3
  * @param leastTurnSamples least samples between the snug point and the stop, at least 5
  */
 public record FaultRule(
