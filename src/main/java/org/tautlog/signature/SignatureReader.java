@@ -121,7 +121,9 @@ public final class SignatureReader {
         var snugDeg = SnugBeforePause.refine(found, cells, even, fit, pauseDeg, cellNoise, method.snugTorqueNm());
         var prevailing = prevailing(cells, fit, snugDeg);
         var elastic = elastic(cells, fit, prevailing, snugDeg);
-        var snug = new SnugPoint(snugDeg, SnugFinder.stageTorque(curve, stop, turning, fit, snugDeg, noise));
+        var snug = new SnugPoint(
+                snugDeg,
+                SnugStage.torque(curve, stop, turning, cells, smooth, fit, snugDeg, method.snugTorqueNm(), noise));
         var end = end(curve, stop, cells, smooth, snugDeg, noise, cellNoise);
         var marks = new MarkReader(curve, stop, turning, cells, smooth, fit, noise)
                 .marks(prevailing, elastic.originDeg(), snugDeg, method.snugTorqueNm());

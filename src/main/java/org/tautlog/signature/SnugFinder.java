@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.Locale;
 import org.tautlog.joint.window.ReadingRule;
 import org.tautlog.joint.window.TighteningMethod;
-import org.tautlog.trace.Curve;
 
 /**
  * The snug point: the first upward crossing of the snug torque that holds, interpolated on a line through as many cells
@@ -15,12 +14,6 @@ import org.tautlog.trace.Curve;
 final class SnugFinder {
     /** Standard uncertainty aimed at when choosing how many cells to draw the line through, deg. */
     private static final double WANTED_DEG = 0.3;
-
-    /** A rise from sample to sample beyond this many standard deviations of the noise is the joint's. */
-    private static final double NOISE_FACTOR = 3;
-
-    /** A rise from sample to sample beyond this many times the elastic line's is a spike. */
-    private static final double SPIKE_RATIO = 1.5;
 
     private static final int FEWEST_CELLS = 2;
     private static final int MOST_CELLS = 40;
@@ -127,82 +120,5 @@ final class SnugFinder {
             deg = sums.meanX() + (snugNm - sums.meanY()) / slope;
         }
         return deg;
-    }
-
-    /**
-     * Highest torque of the snug stage: the stage of the snug point as the export marks it, or up to the first pause
-     * after which the turn goes on. Single samples are read as the median of three, so that one spike does not count; not
-     * where the torque rises so far from sample to sample that the median would cut the peak. A sample written again says
-     * nothing new: it does not vouch for a spike. After the highest sample the tool can have turned on unrecorded for up
-     * to a step, at the torque rate; that stretch over sqrt(3) is in the standard uncertainty.
-     */
-    static Feature stageTorque(
-            Curve curve, Stop stop, Turning turning, ElasticFit fit, Feature snugDeg, double noiseNm) {
-        int last = lastOfStage(curve, stop, turning, snugDeg);
-        if (last < 0) {
-            return Feature.missing("the curve shows no end of the snug stage: no stage marks and no pause");
-        }
-        double slope = fit.line == null ? 0 : fit.line.slope();
-        double highest = Double.NEGATIVE_INFINITY;
-        int at = 0;
-        for (int i = 0, before = 0; i <= last; before = i, i = nextOther(curve, i)) {
-            int after = nextOther(curve, i);
-            double a = curve.torqueNm(before);
-            double b = curve.torqueNm(i);
-            double c = curve.torqueNm(after <= last ? after : i);
-            double middle = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
-            double rise = slope * (curve.angleDeg(i) - curve.angleDeg(before));
-            boolean coarse = rise > NOISE_FACTOR * noiseNm && b <= a + SPIKE_RATIO * rise + NOISE_FACTOR * noiseNm;
-            double seen = coarse ? b : middle;
-            at = seen > highest ? i : at;
-            highest = Math.max(highest, seen);
-        }
-        double unseenNm = slope * unseenDeg(curve, at) / Math.sqrt(3);
-        return Feature.of(highest, Math.hypot(noiseNm, unseenNm));
-    }
-
-    /** How far the tool can have turned past the highest sample of its stage. */
-    private static double unseenDeg(Curve curve, int at) {
-        int next = nextOther(curve, at);
-        double onward = next < curve.size() ? curve.angleDeg(next) - curve.angleDeg(at) : 0;
-        return Math.max(onward, Steps.longestBefore(curve, at));
-    }
-
-    /** The next sample that is not this one written again; one of another time was measured again. */
-    private static int nextOther(Curve curve, int sample) {
-        int next = sample + 1;
-        while (next < curve.size()
-                && curve.angleDeg(next) == curve.angleDeg(sample)
-                && curve.torqueNm(next) == curve.torqueNm(sample)
-                && !(curve.hasTime() && curve.timeS(next) != curve.timeS(sample))) {
-            next++;
-        }
-        return next;
-    }
-
-    private static int lastOfStage(Curve curve, Stop stop, Turning turning, Feature snugDeg) {
-        if (curve.hasStages() && curve.stage(stop.sample()) != curve.stage(0)) {
-            int end = stop.sample();
-            while (end > 0 && curve.stage(end) == curve.stage(stop.sample())) {
-                end--;
-            }
-            if (!snugDeg.isFound()) {
-                return end;
-            }
-            int at = 0;
-            while (at < end && curve.angleDeg(at) < snugDeg.number()) {
-                at++;
-            }
-            while (at < end && curve.stage(at + 1) == curve.stage(at)) {
-                at++;
-            }
-            return at;
-        }
-        for (var pause : turning.pauses()) {
-            if (snugDeg.isFound() && Math.abs(pause.angleDeg() - snugDeg.number()) < 60) {
-                return pause.sample();
-            }
-        }
-        return -1;
     }
 }
