@@ -10,16 +10,8 @@ final class MarkReader {
     private static final double BEFORE_ORIGIN_DEG = 60;
     private static final double BEFORE_SNUG_DEG = 180;
 
-    /** Gradient over torque rate from which on seating is over, and below which an elastic gradient is lost. */
+    /** Gradient over torque rate from which on seating is over. */
     private static final double SEATED_RATIO = 0.8;
-
-    /** Shorter slips drown in encoder steps and noise, deg. */
-    private static final double LEAST_SLIP_DEG = 3;
-
-    /** Turn over which a lag must last, so that a saw of the torque averages out, deg. */
-    private static final double LASTING_DEG = 30;
-
-    private static final double LOST_RATIO = 0.4;
 
     /** Turn over which a sudden fall of the torque happens, deg. */
     private static final double SUDDEN_DEG = 3;
@@ -28,9 +20,6 @@ final class MarkReader {
     private static final double BEARING_RATIO = 1.5;
 
     private static final double SNUG_LOST_RATIO = 0.6;
-
-    /** Falls that come again and again are stick-slip, not a slipping drive. */
-    private static final int MOST_SLIPS = 2;
 
     private final Curve curve;
     private final Stop stop;
@@ -59,7 +48,9 @@ final class MarkReader {
         boolean snug = snugDeg.isFound();
         double turned = snugDeg.number() - start;
         var drop = snug ? drop(snugDeg.number()) : new double[] {0, 0};
-        var slip = snug ? slip(snugDeg.number()) : new double[] {0, 0};
+        var slip = snug
+                ? new SlipFinder(turning, cells, smooth, fit, noiseNm).longest(snugDeg.number())
+                : new double[] {0, 0};
         var saw = snug ? saw(snugDeg.number()) : noSnug;
         return new CurveMarks(
                 Feature.of(noiseNm, noiseNm / Math.sqrt(2.0 * Math.max(1, turning.size()))),
@@ -199,121 +190,6 @@ final class MarkReader {
 
     private boolean reloads(int i) {
         return turning.role(i) == Turning.Role.RELOADS || turning.role(i) == Turning.Role.RESTARTS;
-    }
-
-    /** Longest turn without the torque that belongs to it, after which torque rises as before, with its place. */
-    private double[] slip(double snugDeg) {
-        var line = fit.line;
-        if (line == null) {
-            return new double[] {0, 0};
-        }
-        var longest = new Longest(LEAST_SLIP_DEG + cells.stepDeg(cells.firstFrom(snugDeg)));
-        for (var loss : turning.losses()) {
-            double here = loss.toDeg() - loss.fromDeg() - Math.max(0, (loss.toNm() - loss.fromNm()) / line.slope());
-            if (loss.fromDeg() > snugDeg) {
-                int before = Math.max(0, cells.firstFrom(loss.fromDeg()) - 1);
-                int after = Math.min(cells.size() - 1, cells.firstFrom(loss.toDeg()));
-                longest.offer(Math.min(here, lasting(before, after, line)), loss.fromDeg());
-            }
-        }
-        for (int i = Math.max(1, cells.firstFrom(snugDeg + 5)); i < cells.size(); i++) {
-            double step = cells.angleDeg(i) - cells.angleDeg(i - 1);
-            double rise = cells.torqueNm(i) - cells.torqueNm(i - 1);
-            double slip = step - Math.max(0, rise + 2 * noiseNm) / line.slope();
-            if (step > LEAST_SLIP_DEG && !crossesPause(cells.angleDeg(i - 1), cells.angleDeg(i))) {
-                longest.offer(slip, cells.angleDeg(i - 1));
-            }
-        }
-        standing(snugDeg, line, longest);
-        return longest.count <= MOST_SLIPS ? new double[] {longest.deg, longest.atDeg} : new double[] {0, 0};
-    }
-
-    private static final class Longest {
-        /** A slip shorter than this and a usual step drowns between two samples, deg. */
-        private final double leastDeg;
-
-        private double deg;
-        private double atDeg;
-        private int count;
-
-        Longest(double leastDeg) {
-            this.leastDeg = leastDeg;
-        }
-
-        void offer(double slipDeg, double at) {
-            if (slipDeg > leastDeg) {
-                count++;
-                atDeg = slipDeg > deg ? at : atDeg;
-                deg = Math.max(deg, slipDeg);
-            }
-        }
-    }
-
-    private boolean crossesPause(double fromDeg, double toDeg) {
-        for (var pause : turning.pauses()) {
-            if (pause.angleDeg() >= fromDeg - 0.5 && pause.angleDeg() <= toDeg + 0.5) {
-                return true;
-            }
-        }
-        for (var loss : turning.losses()) {
-            if (loss.fromDeg() <= toDeg && loss.toDeg() >= fromDeg) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Stretches where the gradient is lost and comes back to elastic: the torque stands while the angle goes on. */
-    private void standing(double snugDeg, RobustLine line, Longest longest) {
-        double half = smooth.spanDeg() / 2;
-        int from = -1;
-        for (int i = cells.firstFrom(snugDeg + smooth.spanDeg()); i < cells.size(); i++) {
-            if (smooth.slope(i) < LOST_RATIO * line.slope()) {
-                from = from < 0 ? i : from;
-            } else if (from >= 0) {
-                if (backToElastic(i, line)) {
-                    int a = cells.firstFrom(cells.angleDeg(from) - half / 2);
-                    int b = Math.min(cells.size() - 1, cells.firstFrom(cells.angleDeg(i) + half / 2));
-                    double rise = smooth.value(b) - smooth.value(a);
-                    double here = cells.angleDeg(b) - cells.angleDeg(a) - rise / line.slope();
-                    longest.offer(Math.min(here, lasting(a, b, line)), cells.angleDeg(from));
-                }
-                from = -1;
-            }
-        }
-    }
-
-    /** By how much turn the torque lags for good: mean distance from the line after a stretch and before it. */
-    private double lasting(int from, int to, RobustLine line) {
-        int before = cells.firstFrom(cells.angleDeg(from) - LASTING_DEG);
-        int after = Math.min(cells.size(), cells.firstFrom(cells.angleDeg(to) + LASTING_DEG));
-        return (away(before, from + 1, line) - away(to, Math.max(after, to + 1), line)) / line.slope();
-    }
-
-    private double away(int from, int to, RobustLine line) {
-        double sum = 0;
-        for (int i = from; i < to; i++) {
-            sum += cells.torqueNm(i) - line.torqueAt(cells.angleDeg(i));
-        }
-        return sum / (to - from);
-    }
-
-    /** Whether a span of elastic gradient follows within a span. */
-    private boolean backToElastic(int i, RobustLine line) {
-        double least = SEATED_RATIO * line.slope();
-        double until = cells.angleDeg(i) + 2 * smooth.spanDeg();
-        int since = -1;
-        for (int j = i; j < cells.size() && cells.angleDeg(j) <= until; j++) {
-            if (fit.gradient.slope(j) < least) {
-                since = -1;
-                continue;
-            }
-            since = since < 0 ? j : since;
-            if (cells.angleDeg(j) - cells.angleDeg(since) >= smooth.spanDeg() / 2) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** A recording that ends mid-turn ends at its greatest angle, at full step and under full torque. */
