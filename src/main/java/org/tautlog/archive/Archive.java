@@ -137,17 +137,23 @@ public final class Archive {
     }
 
     /**
-     * Seals the state of the chain: keep a copy of both files elsewhere.
+     * Seals the state of the chain: keep a copy of both files elsewhere. A broken chain is not sealed, as the seal would
+     * make the break look like a part of the record.
      *
      * @param key the sealer's key
      * @param by who seals
      * @param stamp which program, and when
      * @return the file of the seal's text; its signature lies beside it
-     * @throws IOException where the seal cannot be written
+     * @throws IOException where the chain is broken, or the seal cannot be written
      */
     public Path seal(PrivateKey key, String by, Stamp stamp) throws IOException {
         return folder.inTurn(() -> {
             Staging.recordBatches(folder, stamp);
+            var broken = Snapshot.of(folder).brokenChain();
+            if (!broken.isEmpty()) {
+                throw new ArchiveRefusal("the chain is broken at " + broken.get(0).where()
+                        + ", so that no seal is set on it; verify the archive");
+            }
             return Seals.write(folder, key, by, stamp.time());
         });
     }

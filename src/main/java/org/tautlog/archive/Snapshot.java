@@ -171,6 +171,14 @@ record Snapshot(
                 "copy it again from where it is whole, or import its sources again");
     }
 
+    /** Where the chain itself is broken or gone. */
+    List<Problem> brokenChain() {
+        return problems.stream()
+                .filter(problem ->
+                        problem.where().file().equals(ArchiveFolder.LEDGER) && problem.code() != ProblemCode.LEFTOVER)
+                .toList();
+    }
+
     /** What the chain says of batches. */
     EnteredBatches entered() {
         return new EnteredBatches(ledger);

@@ -19,7 +19,8 @@ import org.tautlog.problem.Where;
 
 /**
  * Merges small batches and clears what dead writers left. A merged batch holds the same rows, with the manifests of those
- * whose place it takes; it is read back, row by row, before it counts and they go.
+ * whose place it takes; it is read back, row by row, before it counts and again before they go. Where the chain is broken,
+ * all stays as it is.
  */
 final class Tidy {
     private static final String MANIFEST_OF = "manifest-of-";
@@ -45,6 +46,10 @@ final class Tidy {
             archive.describe();
             return Staging.recordBatches(archive, stamp);
         });
+        var broken = Snapshot.of(archive).brokenChain();
+        if (!broken.isEmpty()) {
+            return new Tidied(entered, List.of(), 0, 0, broken);
+        }
         clear();
         for (var group : groups(entered())) {
             try {

@@ -64,6 +64,20 @@ class SealTest {
     }
 
     @Test
+    void a_broken_chain_is_neither_sealed_nor_tidied() throws IOException {
+        take(archive, "tuesday.csv", 2, 1);
+        archive.decide(new Decision("FW-000001", "", DecisionAction.QUARANTINE, "A. Reviewer", "leaks"), STAMP);
+        var ledger = folder.resolve("archive/ledger.jsonl");
+        Files.writeString(ledger, Files.readString(ledger).replace("leaks", "leeks"));
+        var refused = assertThrows(
+                ArchiveRefusal.class, () -> archive.seal(keys.getPrivate(), "Q. Auditor", STAMP));
+        assertTrue(refused.getMessage().contains("broken at ledger.jsonl:3"), refused.getMessage());
+        var tidied = archive.tidy(STAMP);
+        assertEquals(0, tidied.merged());
+        assertEquals(ProblemCode.ALTERED, tidied.problems().get(0).code());
+    }
+
+    @Test
     void another_key_or_an_altered_text_is_found() throws Exception {
         var seal = archive.seal(keys.getPrivate(), "Q. Auditor", STAMP);
         var other = KeyPairGenerator.getInstance("Ed25519").generateKeyPair().getPublic();

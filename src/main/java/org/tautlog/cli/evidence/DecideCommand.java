@@ -128,12 +128,16 @@ final class DecideCommand implements Callable<Integer>, Help.Judging {
 
     private void refuseUnknown(Archive kept, String position) throws IOException {
         try (var query = kept.query()) {
-            var near = query.nearestSerials(serial, MOST_GUESSES).value().orElse(List.of());
+            var found = query.nearestSerials(serial, MOST_GUESSES);
+            var near = found.value().orElse(List.of());
             if (!near.contains(serial)) {
                 throw Refusal.wrongUse("the archive knows no engine " + Terminal.harmless(serial)
                         + (near.isEmpty() ? "" : "; nearest: " + Terminal.harmless(String.join(", ", near))));
             }
-            if (!position.isEmpty()) {
+            if (position.isEmpty()) {
+                var err = spec.commandLine().getErr();
+                found.problems().forEach(problem -> err.println(Terminal.harmless(problem.sentence())));
+            } else {
                 refuseUnknownPosition(query, position);
             }
         }

@@ -52,7 +52,14 @@ final class SealCommand implements Callable<Integer> {
             throw Refusal.wrongUse("--by is '" + Terminal.harmless(by) + "'; one line with a name is needed");
         }
         var privateKey = KeyFile.read(key, SealKeys::privateKey);
-        var text = archive.open().seal(privateKey, by, ArchiveOption.stamp());
+        var kept = archive.open();
+        var text = kept.seal(privateKey, by, ArchiveOption.stamp());
+        try (var query = kept.query()) {
+            var err = spec.commandLine().getErr();
+            query.sources()
+                    .problems()
+                    .forEach(problem -> err.println("sealed, but: " + Terminal.harmless(problem.sentence())));
+        }
         spec.commandLine()
                 .getOut()
                 .println(

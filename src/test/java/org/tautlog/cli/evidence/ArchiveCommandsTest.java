@@ -129,6 +129,26 @@ class ArchiveCommandsTest {
     }
 
     @Test
+    void a_broken_chain_is_told_by_who_decides_tidies_and_seals() throws Exception {
+        var archive = imported();
+        String[] decision = {
+            "decide", "FW-000002", "quarantine", "--archive", archive, "--by", "A. Reviewer", "--reason", "short"
+        };
+        assertEquals("", CommandLineRun.of(decision).err());
+        var ledger = Path.of(archive, "ledger.jsonl");
+        Files.writeString(ledger, Files.readString(ledger).replace("short", "shirt"));
+        var decided = CommandLineRun.of(decision);
+        assertEquals(0, decided.exitCode(), decided.err());
+        assertTrue(decided.err().contains("ledger.jsonl:2: the entry does not fit its hash"), decided.err());
+        assertEquals(1, CommandLineRun.of("tidy", "--archive", archive).exitCode());
+        var keys = KeyPairGenerator.getInstance("Ed25519").generateKeyPair();
+        var privateKey = pem("PRIVATE KEY", keys.getPrivate().getEncoded());
+        var sealed = CommandLineRun.of("seal", "--archive", archive, "--key", privateKey, "--by", "Q. Auditor");
+        assertEquals(2, sealed.exitCode(), sealed.toString());
+        assertTrue(sealed.err().contains("the chain is broken at ledger.jsonl:2"), sealed.err());
+    }
+
+    @Test
     void tidy_merges_what_several_imports_brought() throws IOException {
         var archive = imported();
         var second = MadeLogs.mixed(folder.resolve("more"));
