@@ -14,9 +14,19 @@ import org.tautlog.problem.ProblemCode;
  * @param rows how many rows were held against their hashes
  * @param problems everything altered, missing or added, each with its file, and what dead writers left
  * @param seals every seal, in the archive and given
+ * @param provenEntries how many entries a seal kept elsewhere, signed by the key, shows to be all there; 0 without one
+ * @param unplacedBatches how many batches, of older programs, do not name the entry that they follow
  */
 public record Verification(
-        int entries, String head, int batches, int files, long rows, List<Problem> problems, List<SealCheck> seals) {
+        int entries,
+        String head,
+        int batches,
+        int files,
+        long rows,
+        List<Problem> problems,
+        List<SealCheck> seals,
+        int provenEntries,
+        int unplacedBatches) {
     public Verification {
         problems = List.copyOf(problems);
         seals = List.copyOf(seals);

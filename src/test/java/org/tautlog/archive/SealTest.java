@@ -64,6 +64,21 @@ class SealTest {
     }
 
     @Test
+    void only_a_seal_kept_elsewhere_shows_that_nothing_was_taken_off_before_it() throws IOException {
+        var seal = archive.seal(keys.getPrivate(), "Q. Auditor", STAMP);
+        archive.decide(new Decision("FW-000001", "", DecisionAction.QUARANTINE, "A. Reviewer", "leaks"), STAMP);
+        var elsewhere = folder.resolve("seal-0001.txt");
+        Files.copy(seal, elsewhere);
+        Files.copy(seal.resolveSibling("seal-0001.sig"), folder.resolve("seal-0001.sig"));
+        assertEquals(0, archive.verify().provenEntries());
+        assertEquals(
+                0, archive.verify(keys.getPublic(), List.of(seal), () -> {}).provenEntries());
+        assertEquals(
+                1,
+                archive.verify(keys.getPublic(), List.of(elsewhere), () -> {}).provenEntries());
+    }
+
+    @Test
     void a_broken_chain_is_neither_sealed_nor_tidied() throws IOException {
         take(archive, "tuesday.csv", 2, 1);
         archive.decide(new Decision("FW-000001", "", DecisionAction.QUARANTINE, "A. Reviewer", "leaks"), STAMP);

@@ -2,6 +2,7 @@ package org.tautlog.cli.evidence;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -28,7 +29,7 @@ import picocli.CommandLine.Spec;
             "Checks an archive: hashes every file, holds every row against its hash and walks the chain.",
             "",
             "Names whatever was altered, is missing or was added. With the public key of whoever seals it checks"
-                    + " signatures too."
+                    + " signatures too. Only a seal kept elsewhere shows that nothing was taken off the end."
         },
         footerHeading = "%nExamples:%n",
         footer = {
@@ -99,6 +100,21 @@ final class VerifyCommand implements Callable<Integer> {
                 Counted.of(found.rows(), "row"),
                 found.entries() == 1 ? "1 entry" : found.entries() + " entries"));
         out.println("head of the chain: " + found.head());
+        notShown(found).forEach(sentence -> out.println("not shown: " + sentence));
+    }
+
+    private static List<String> notShown(Verification found) {
+        var sentences = new ArrayList<String>();
+        sentences.add(
+                found.provenEntries() == 0
+                        ? "that nothing was taken off the end of the chain; that needs --key and a --seal kept elsewhere"
+                        : "that nothing was taken off after entry " + found.provenEntries()
+                                + ", where the seal kept elsewhere ends");
+        if (found.unplacedBatches() > 0) {
+            sentences.add("that the chain before " + Counted.of(found.unplacedBatches(), "batch")
+                    + " of an older program was not written anew, as that program named no entry to follow");
+        }
+        return sentences;
     }
 
     private static String sentence(SealCheck check) {

@@ -39,7 +39,7 @@ public final class ArchiveJson {
      * A check.
      *
      * @param found what it found
-     * @return one line: whole, entries, head, batches, files, rows, problems, seals
+     * @return one line: whole, entries, head, batches, files, rows, provenEntries, unplacedBatches, problems, seals
      */
     public static String of(Verification found) {
         var json = object().put("whole", found.isWhole())
@@ -47,7 +47,9 @@ public final class ArchiveJson {
                 .put("head", found.head())
                 .put("batches", found.batches())
                 .put("files", found.files())
-                .put("rows", found.rows());
+                .put("rows", found.rows())
+                .put("provenEntries", found.provenEntries())
+                .put("unplacedBatches", found.unplacedBatches());
         problems(json, found.problems());
         var seals = json.putArray("seals");
         for (SealCheck check : found.seals()) {

@@ -81,6 +81,11 @@ class ArchiveCommandsTest {
         var whole = CommandLineRun.of("verify", "--archive", archive);
         assertEquals(0, whole.exitCode(), whole.out());
         assertTrue(whole.out().startsWith("whole and unaltered: 1 batch, "), whole.out());
+        assertTrue(
+                whole.out()
+                        .contains("not shown: that nothing was taken off the end of the chain;"
+                                + " that needs --key and a --seal kept elsewhere"),
+                whole.out());
         try (var paths = Files.walk(Path.of(archive))) {
             var traces = paths.filter(path -> path.endsWith("traces-1.parquet"))
                     .findFirst()
