@@ -121,8 +121,9 @@ public final class ReadingSpeed {
     }
 
     private static long judged(List<Path> files, JointSpecification specification, int threads) {
-        try (var judges = new JudgesInOrder(specification, threads, (judgement, curve) -> {})) {
-            long samples = samples(files, threads, judges::judge);
+        int readers = Math.max(1, threads / 2);
+        try (var judges = new JudgesInOrder(specification, 1 + threads - readers, (judgement, curve) -> {})) {
+            long samples = samples(files, readers, judges::judge);
             judges.finish();
             return samples;
         }
