@@ -151,8 +151,8 @@ public final class Archive {
             Staging.recordBatches(folder, stamp);
             var broken = Snapshot.of(folder).brokenChain();
             if (!broken.isEmpty()) {
-                throw new ArchiveRefusal("the chain is broken at " + broken.get(0).where()
-                        + ", so that no seal is set on it; verify the archive");
+                throw new ArchiveRefusal("the chain is broken at "
+                        + broken.get(0).where() + ", so that no seal is set on it; verify the archive");
             }
             return Seals.write(folder, key, by, stamp.time());
         });

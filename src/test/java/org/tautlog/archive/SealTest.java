@@ -84,8 +84,7 @@ class SealTest {
         archive.decide(new Decision("FW-000001", "", DecisionAction.QUARANTINE, "A. Reviewer", "leaks"), STAMP);
         var ledger = folder.resolve("archive/ledger.jsonl");
         Files.writeString(ledger, Files.readString(ledger).replace("leaks", "leeks"));
-        var refused = assertThrows(
-                ArchiveRefusal.class, () -> archive.seal(keys.getPrivate(), "Q. Auditor", STAMP));
+        var refused = assertThrows(ArchiveRefusal.class, () -> archive.seal(keys.getPrivate(), "Q. Auditor", STAMP));
         assertTrue(refused.getMessage().contains("broken at ledger.jsonl:3"), refused.getMessage());
         var tidied = archive.tidy(STAMP);
         assertEquals(0, tidied.merged());

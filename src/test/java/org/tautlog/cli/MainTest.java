@@ -46,7 +46,8 @@ class MainTest {
     void a_time_without_its_offset_is_told_what_to_add() {
         var shift = List.of("shift", "--archive", "evidence", "--from");
         for (var wrong : List.of("2026-03-17T09:10", "2026-03-17", "17.3.2026")) {
-            var run = CommandLineRun.of(Stream.concat(shift.stream(), Stream.of(wrong)).toArray(String[]::new));
+            var run = CommandLineRun.of(
+                    Stream.concat(shift.stream(), Stream.of(wrong)).toArray(String[]::new));
             assertEquals(2, run.exitCode(), run.toString());
             assertTrue(run.err().contains("'" + wrong + "' "), run.err());
             assertTrue(run.err().contains("as in 2026-03-17T09:10+01:00"), run.err());

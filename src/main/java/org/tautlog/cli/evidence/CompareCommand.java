@@ -55,7 +55,8 @@ final class CompareCommand implements Callable<Integer>, Help.Judging {
         var run = new ComparisonRun(first, second);
         boolean whole = run.judge(archive, logs, line.getErr());
         run.print(line.getOut());
-        var table = ReportFile.write(out, "comparison.csv", file -> ComparisonCsv.write(run.comparison(), run.problems(), file));
+        var table = ReportFile.write(
+                out, "comparison.csv", file -> ComparisonCsv.write(run.comparison(), run.problems(), file));
         line.getOut().println("changes: " + table);
         boolean same = whole && run.comparison().changes().isEmpty();
         return (same ? ExitCode.ALL_CONFORMING : ExitCode.NOT_ALL_CONFORMING).number();

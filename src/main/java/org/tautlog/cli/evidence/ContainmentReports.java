@@ -32,15 +32,12 @@ final class ContainmentReports {
         var name = "containment.pdf";
         var print = folder.resolve(name);
         if (options.printed()) {
-            ReportFile.print(
-                    folder, name, file -> ContainmentPage.print(hold, provenance, evidence, file));
+            ReportFile.print(folder, name, file -> ContainmentPage.print(hold, provenance, evidence, file));
         } else {
             Files.deleteIfExists(print);
         }
         var page = ReportFile.write(
-                folder,
-                "containment.html",
-                file -> ContainmentPage.write(hold, provenance, evidence, file));
+                folder, "containment.html", file -> ContainmentPage.write(hold, provenance, evidence, file));
         return new WrittenReport(page, options.printed() ? print : null, table, figures);
     }
 }

@@ -112,9 +112,8 @@ final class DecideCommand implements Callable<Integer>, Help.Judging {
 
     private DecisionAction wanted() {
         if ((action == null) == (named == null)) {
-            throw Refusal.wrongUse(
-                    "name one action, after the serial or with --action: " + actions() + "; " + Terminal.harmless(serial)
-                            + (action == null ? " has none" : " has two"));
+            throw Refusal.wrongUse("name one action, after the serial or with --action: " + actions() + "; "
+                    + Terminal.harmless(serial) + (action == null ? " has none" : " has two"));
         }
         var word = action == null ? named : action;
         return DecisionAction.parse(String.valueOf(word))

@@ -145,7 +145,9 @@ final class Suspicion {
                 : steps.stream()
                         .limit(MOST_STEPS)
                         .map(step -> Terminal.harmless(step.feature().title() + " on " + step.place() + " "
-                                + step.from().map(from -> "from " + from + " to ").orElse("up to ") + step.to()))
+                                + step.from()
+                                        .map(from -> "from " + from + " to ")
+                                        .orElse("up to ") + step.to()))
                         .collect(Collectors.joining(", ", "; a word may explain a step of ", ""));
     }
 

@@ -55,7 +55,8 @@ public final class Judging {
 
     private static ReadSummary look(JudgingRequest request, FilesAtHand files, JudgesInOrder.Sink sink) {
         int processors = Runtime.getRuntime().availableProcessors();
-        // A plain trace takes as long to read as to judge; more threads than processors would take turns with cold caches.
+        // A plain trace takes as long to read as to judge; more threads than processors would take turns with cold
+        // caches.
         int readers = Math.max(1, processors / 2);
         try (var judges = new JudgesInOrder(request.specification(), 1 + processors - readers, (judgement, curve) -> {
             sink.accept(judgement, curve);

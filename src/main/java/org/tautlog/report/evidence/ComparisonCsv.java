@@ -46,7 +46,8 @@ public final class ComparisonCsv {
      * @param out where to; left open
      * @throws IOException where it cannot be written
      */
-    public static void write(SpecificationComparison comparison, List<Problem> problems, Appendable out) throws IOException {
+    public static void write(SpecificationComparison comparison, List<Problem> problems, Appendable out)
+            throws IOException {
         var printer = new CSVPrinter(out, CSVFormat.RFC4180);
         printer.printRecord(HEADER);
         for (var change : comparison.changes()) {

@@ -80,11 +80,10 @@ public final class ContainmentAnswers {
         answer.add("Known good is " + Containment.GOOD_RUN + " conforming tightenings in a row on the same spindle.");
         containment
                 .explained()
-                .ifPresent(
-                        met -> answer.add(Sentence.capital(titles(met)) + " moved for good there, as "
-                                + met.word().by() + " states: “" + met.word().why() + "”. From "
-                                + Times.minutes(met.word().from())
-                                + " on the new level of it counts as good, on that word alone."));
+                .ifPresent(met -> answer.add(Sentence.capital(titles(met)) + " moved for good there, as "
+                        + met.word().by() + " states: “" + met.word().why() + "”. From "
+                        + Times.minutes(met.word().from())
+                        + " on the new level of it counts as good, on that word alone."));
         answer.addAll(
                 containment
                         .change()

@@ -32,8 +32,7 @@ final class ContainmentModel {
 
     private ContainmentModel() {}
 
-    static Map<String, Object> of(
-EngineHold hold, Provenance provenance, Evidence evidence) {
+    static Map<String, Object> of(EngineHold hold, Provenance provenance, Evidence evidence) {
         var engines = hold.engines();
         var model = new HashMap<String, Object>();
         model.put("suspicion", Sentence.capital(hold.suspicion()));
@@ -124,8 +123,7 @@ EngineHold hold, Provenance provenance, Evidence evidence) {
                 : row(serial, why, judgements, decided);
     }
 
-    private static Map<String, Object> row(
-            String serial, String why, List<BriefJudgement> judgements, String decided) {
+    private static Map<String, Object> row(String serial, String why, List<BriefJudgement> judgements, String decided) {
         var gravest = judgements.stream()
                 .map(BriefJudgement::verdict)
                 .max(Comparator.naturalOrder())
@@ -137,23 +135,30 @@ EngineHold hold, Provenance provenance, Evidence evidence) {
                 .sorted()
                 .toList();
         return Map.of(
-                "serial", serial,
-                "why", why,
-                "recorded", true,
-                "decided", decided,
-                "verdict", gravest.word(),
-                "share", judgements.size() == 1 ? "" : graves + " of " + judgements.size(),
+                "serial",
+                serial,
+                "why",
+                why,
+                "recorded",
+                true,
+                "decided",
+                decided,
+                "verdict",
+                gravest.word(),
+                "share",
+                judgements.size() == 1 ? "" : graves + " of " + judgements.size(),
                 "bolts",
-                        listed(judgements.stream()
-                                .map(ContainmentModel::bolt)
-                                .sorted(Comparator.comparingInt(String::length)
-                                        .thenComparing(Comparator.naturalOrder()))),
-                "time", span(times),
-                "lot", listed(judgements.stream().map(one -> one.identity().boltLot())),
+                listed(judgements.stream()
+                        .map(ContainmentModel::bolt)
+                        .sorted(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))),
+                "time",
+                span(times),
+                "lot",
+                listed(judgements.stream().map(one -> one.identity().boltLot())),
                 "finding",
-                        listed(judgements.stream()
-                                .flatMap(one -> one.findings().stream().limit(1))
-                                .map(FindingCode::title)));
+                listed(judgements.stream()
+                        .flatMap(one -> one.findings().stream().limit(1))
+                        .map(FindingCode::title)));
     }
 
     private static String span(List<OffsetDateTime> times) {

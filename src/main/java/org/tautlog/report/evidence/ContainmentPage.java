@@ -3,11 +3,9 @@ package org.tautlog.report.evidence;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.Writer;
-import java.util.List;
 import org.tautlog.report.page.Evidence;
 import org.tautlog.report.page.Pages;
 import org.tautlog.report.page.Provenance;
-import org.tautlog.review.evidence.Containment;
 import org.tautlog.review.evidence.EngineHold;
 
 /** A containment as one HTML page that needs nothing beside it, or as PDF. All text from logs is escaped. */
@@ -23,9 +21,7 @@ public final class ContainmentPage {
      * @param out where to; left open
      * @throws IOException where it cannot be written
      */
-    public static void write(
-EngineHold hold, Provenance provenance, Evidence evidence, Writer out)
-            throws IOException {
+    public static void write(EngineHold hold, Provenance provenance, Evidence evidence, Writer out) throws IOException {
         Pages.write("containment.ftlh", ContainmentModel.of(hold, provenance, evidence), out);
     }
 
@@ -38,10 +34,7 @@ EngineHold hold, Provenance provenance, Evidence evidence, Writer out)
      * @param out where to; left open
      * @throws IOException where it cannot be written
      */
-    public static void print(
-            EngineHold hold, Provenance provenance,
-            Evidence evidence,
-            OutputStream out)
+    public static void print(EngineHold hold, Provenance provenance, Evidence evidence, OutputStream out)
             throws IOException {
         var model = ContainmentModel.of(hold, provenance, evidence);
         Pages.print("containment.ftlh", model, provenance, out);

@@ -51,8 +51,9 @@ public final class DossierAnswers {
                     case SOUND -> "Yes, as far as its traces tell: every bolt position that is known of conforms.";
                 });
         if (!dossier.problems().isEmpty()) {
-            answer.add("The archive is not as it was kept, so that this answer may lack something; what is wrong with it"
-                    + " stands under what is not known. Verify it.");
+            answer.add(
+                    "The archive is not as it was kept, so that this answer may lack something; what is wrong with it"
+                            + " stands under what is not known. Verify it.");
         }
         for (var position : dossier.positions()) {
             if (position.standing() == PositionStanding.NONCONFORMING

@@ -90,7 +90,9 @@ public record Containment(
 
     /** {@return whether the level told of moved and neither came back nor was explained, so that the bracket is open} */
     public boolean isStillMoved() {
-        return changeOrNull != null && backOrNull == null && explained().stream().noneMatch(WordMet::meetsChange);
+        return changeOrNull != null
+                && backOrNull == null
+                && explained().stream().noneMatch(WordMet::meetsChange);
     }
 
     /** {@return the engines to hold, in order} */

@@ -17,10 +17,7 @@ import org.tautlog.problem.Problem;
  * @param problems what of the archive is missing or was altered, so that the list may lack engines
  */
 public record EngineHold(
-        String suspicion,
-        List<Containment> places,
-        Map<String, List<KeptDecision>> decisions,
-        List<Problem> problems) {
+        String suspicion, List<Containment> places, Map<String, List<KeptDecision>> decisions, List<Problem> problems) {
     public EngineHold {
         Objects.requireNonNull(suspicion, "suspicion");
         places = List.copyOf(places);

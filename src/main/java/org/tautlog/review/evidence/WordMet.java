@@ -15,7 +15,10 @@ import org.tautlog.review.stream.ChartedFeature;
  * @param missedOrNull where the step of that level lies, if the word does not meet it and could; null otherwise
  */
 public record WordMet(
-        ExplainedStep word, List<ChartedFeature> features, boolean meetsChange, @Nullable StepSpan missedOrNull) {
+        ExplainedStep word,
+        List<ChartedFeature> features,
+        boolean meetsChange,
+        @Nullable StepSpan missedOrNull) {
     public WordMet {
         Objects.requireNonNull(word, "word");
         features = List.copyOf(features);

@@ -108,9 +108,16 @@ class ArchiveCommandsTest {
         var none = folder.resolve("none.key").toString();
         var foreign = CommandLineRun.of("seal", "--archive", archive, "--key", rsa, "--by", "A");
         assertEquals(2, foreign.exitCode());
-        assertTrue(foreign.err().contains("PRIVATE-KEY.pem cannot be used as a key: the text holds no Ed25519"), foreign.err());
-        assertEquals(2, CommandLineRun.of("seal", "--archive", archive, "--key", none, "--by", "A").exitCode());
-        assertEquals(2, CommandLineRun.of("verify", "--archive", archive, "--key", rsa).exitCode());
+        assertTrue(
+                foreign.err().contains("PRIVATE-KEY.pem cannot be used as a key: the text holds no Ed25519"),
+                foreign.err());
+        assertEquals(
+                2,
+                CommandLineRun.of("seal", "--archive", archive, "--key", none, "--by", "A")
+                        .exitCode());
+        assertEquals(
+                2,
+                CommandLineRun.of("verify", "--archive", archive, "--key", rsa).exitCode());
         var blank = CommandLineRun.of("seal", "--archive", archive, "--key", rsa, "--by", " ");
         assertEquals(2, blank.exitCode());
         assertTrue(blank.err().contains("--by is ' '; one line with a name is needed"), blank.err());
@@ -192,7 +199,8 @@ class ArchiveCommandsTest {
         assertFalse(again.out().contains("that one stands"), again.out());
         var old = folder.resolve("logs/joint.toml").toString();
         var older = CommandLineRun.of("rejudge", old, "--archive", archive);
-        assertTrue(older.out().contains("version 4 judged too, that one stands, as it was first used later"), older.out());
+        assertTrue(
+                older.out().contains("version 4 judged too, that one stands, as it was first used later"), older.out());
         var dossier = new ObjectMapper()
                 .readTree(CommandLineRun.of("engine", "FW-000001", "--archive", archive, "--json")
                         .out());

@@ -10,12 +10,12 @@ import java.nio.file.Path;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.junit.jupiter.api.Test;
-import org.tautlog.archive.Archive;
-import org.tautlog.review.MadeShift;
 import org.junit.jupiter.api.io.TempDir;
+import org.tautlog.archive.Archive;
 import org.tautlog.cli.ArchivedShift;
 import org.tautlog.cli.CommandLineRun;
 import org.tautlog.cli.MadeLogs;
+import org.tautlog.review.MadeShift;
 
 class CompareCommandTest {
     @TempDir

@@ -65,7 +65,9 @@ class ContainCommandTest {
         var bracketed = contain(archive, "--serial", "FW-000001", "--bolt", bolt, "--no-pdf");
         assertEquals(1, bracketed.exitCode(), bracketed.toString());
         var elsewhere = contain(archive, "--serial", "FW-000001", "--bolt", "77");
-        assertTrue(elsewhere.err().contains("has no recording of bolt 77 of FW-000001; there are " + bolt), elsewhere.err());
+        assertTrue(
+                elsewhere.err().contains("has no recording of bolt 77 of FW-000001; there are " + bolt),
+                elsewhere.err());
         for (var refused : List.of(unknown, sound, elsewhere)) {
             assertTrue(refused.err().contains("nothing is contained, nothing is cleared"), refused.err());
         }
@@ -131,7 +133,9 @@ class ContainCommandTest {
         var wrong = contain(archive, word.toArray(String[]::new));
         assertEquals(2, wrong.exitCode());
         assertTrue(wrong.err().contains("that word explains nothing, and nothing is written"), wrong.err());
-        assertTrue(wrong.err().contains("; a word may explain a step of final torque on S50/4 from 2026-03-17T"), wrong.err());
+        assertTrue(
+                wrong.err().contains("; a word may explain a step of final torque on S50/4 from 2026-03-17T"),
+                wrong.err());
         word.set(word.size() - 1, "2026-03-17T10:00+01:00");
         assertEquals(1, contain(archive, word.toArray(String[]::new)).exitCode());
         assertTrue(page().contains("open to the end of the archive"), "the word meets another level only");
@@ -155,7 +159,8 @@ class ContainCommandTest {
         assertEquals(
                 1,
                 rows.stream()
-                        .filter(row -> row.startsWith("FW-000002,") && row.endsWith(",\"whole engine: accept, by <i>A\""))
+                        .filter(row ->
+                                row.startsWith("FW-000002,") && row.endsWith(",\"whole engine: accept, by <i>A\""))
                         .count(),
                 rows.toString());
         assertTrue(page().contains("<td>whole engine: accept, by &lt;i&gt;A</td>"), "on the page, as text");
@@ -171,7 +176,8 @@ class ContainCommandTest {
         var far = new ArrayList<>(spindle);
         far.add("2030-01-01T00:00Z");
         var told = suspicion(archive, far);
-        assertTrue(told.matches("spindle S50/4 around 2030-01-01T00:00Z, \\d+ hours from the nearest tightening"), told);
+        assertTrue(
+                told.matches("spindle S50/4 around 2030-01-01T00:00Z, \\d+ hours from the nearest tightening"), told);
         var close = new ArrayList<>(spindle);
         close.add(firstTime(archive));
         assertFalse(suspicion(archive, close).contains("nearest"), "at a tightening");
@@ -215,7 +221,9 @@ class ContainCommandTest {
         var reports = folder.resolve("reports");
         assertTrue(page().contains(told) && page().contains("What may be missing?"), "on the page");
         var json = new ObjectMapper().readTree(Files.readString(reports.resolve("containment.json")));
-        assertTrue(json.at("/problems/0").asText().contains(told), json.at("/problems").toString());
+        assertTrue(
+                json.at("/problems/0").asText().contains(told),
+                json.at("/problems").toString());
         try (var pdf = Loader.loadPDF(reports.resolve("containment.pdf").toFile())) {
             assertTrue(new PDFTextStripper().getText(pdf).contains(told), "in print");
         }

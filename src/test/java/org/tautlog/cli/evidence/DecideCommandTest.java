@@ -49,7 +49,16 @@ class DecideCommandTest {
         var archive =
                 ArchivedShift.of(folder, MadeLogs.write(folder.resolve("logs"), List.of(tightening(SERIAL, "8", 1))));
         var named = CommandLineRun.of(
-                "decide", SERIAL, "--action", "accept", "--archive", archive, "--by", "A. Reviewer", "--reason", "seen");
+                "decide",
+                SERIAL,
+                "--action",
+                "accept",
+                "--archive",
+                archive,
+                "--by",
+                "A. Reviewer",
+                "--reason",
+                "seen");
         assertEquals(0, named.exitCode(), named.toString());
         assertTrue(named.out().contains(": FW-000001 accept, by A. Reviewer"), named.out());
         assertEquals(2, decide(archive, "accept", "--action", "release").exitCode(), "two");

@@ -110,7 +110,12 @@ class EngineCommandTest {
         assertEquals("sound-by-decision", dossier.get("soundness").textValue());
         var sound = dossier.get("sound");
         assertEquals(2, sound.size(), "the covered bolt with its decision, told once: " + sound);
-        assertTrue(sound.get(1).asText().matches("Bolt \\S+ \\(S40\\): nonconforming, turn too short \\(.*\\)\\. Decided: Accept, .*by hand”\\."), sound.toString());
+        assertTrue(
+                sound.get(1)
+                        .asText()
+                        .matches(
+                                "Bolt \\S+ \\(S40\\): nonconforming, turn too short \\(.*\\)\\. Decided: Accept, .*by hand”\\."),
+                sound.toString());
         assertEquals(dossier.at("/decisions/1/entry"), dossier.at("/positions/0/decidedBy"));
         assertEquals(2, dossier.get("decisions").size());
         assertFalse(dossier.get("decisions").get(0).get("stands").booleanValue());

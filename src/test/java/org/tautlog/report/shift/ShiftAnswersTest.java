@@ -1,7 +1,5 @@
 package org.tautlog.report.shift;
 
-import org.tautlog.report.page.Provenance;
-import org.tautlog.report.page.Evidence;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -22,6 +20,8 @@ import org.tautlog.line.CausedShift;
 import org.tautlog.line.CausedShift.Kind;
 import org.tautlog.line.FenwaterEngine;
 import org.tautlog.line.SimulatedTightening;
+import org.tautlog.report.page.Evidence;
+import org.tautlog.report.page.Provenance;
 import org.tautlog.review.ImportRecord;
 import org.tautlog.review.MadeShift;
 import org.tautlog.review.ShiftReview;

@@ -139,7 +139,9 @@ class MovedLevelBracketTest {
                 .orElseThrow(() -> new AssertionError(spans.toString()));
         var found = explained(40, line, new ExplainedStep(elsewhere, "A. Reviewer", "new bolts"));
         assertEquals(told, found.change().orElseThrow().feature());
-        assertTrue(found.isStillMoved() && found.firstGood().isEmpty(), found.engines().toString());
+        assertTrue(
+                found.isStillMoved() && found.firstGood().isEmpty(),
+                found.engines().toString());
         assertEquals(own.get(0), found.explained().orElseThrow().missed().orElseThrow());
         assertTrue(found.course().orElseThrow().explained().isEmpty(), "no mark on the chart of what is not explained");
     }
