@@ -8,6 +8,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 import org.tautlog.joint.window.JointSpecification;
 import org.tautlog.signature.Scratch;
@@ -89,10 +90,22 @@ public final class JudgesInOrder implements AutoCloseable {
     /** A trace that somebody judges, whoever comes first. */
     private static final class Task extends FutureTask<Judgement> {
         private final Curve curve;
+        private final AtomicBoolean begun = new AtomicBoolean();
 
         Task(Trace trace, Function<Trace, Judgement> judge) {
             super(() -> judge.apply(trace));
             this.curve = trace.curve();
+        }
+
+        @Override
+        public void run() {
+            if (begun.compareAndSet(false, true)) {
+                super.run();
+            }
+        }
+
+        boolean hasBegun() {
+            return begun.get();
         }
     }
 
@@ -113,6 +126,18 @@ public final class JudgesInOrder implements AutoCloseable {
         }
     }
 
+    /** While another thread still judges the oldest, this one takes the next that nobody has begun, and does not wait. */
+    private void judgeAhead() {
+        for (var task : underWay) {
+            if (underWay.element().isDone()) {
+                return;
+            }
+            if (!task.hasBegun()) {
+                task.run();
+            }
+        }
+    }
+
     /** Hands over all that is still under way. */
     public void finish() {
         while (!underWay.isEmpty()) {
@@ -125,10 +150,9 @@ public final class JudgesInOrder implements AutoCloseable {
     }
 
     private void handOver() {
+        judgeAhead();
         var task = underWay.remove();
         samples -= task.curve.size();
-        // Does nothing where another thread has begun.
-        task.run();
         sink.accept(judged(task), task.curve);
     }
 

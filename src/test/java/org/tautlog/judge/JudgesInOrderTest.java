@@ -62,6 +62,27 @@ class JudgesInOrderTest {
         assertEquals(TRACES.size(), met.size());
     }
 
+    @Test
+    void while_one_trace_takes_long_both_threads_are_at_work() {
+        var others = new CountDownLatch(20);
+        var met = new ArrayList<Judgement>();
+        try (var judges = new JudgesInOrder(
+                trace -> {
+                    if (trace.identity().equals(TRACES.get(0).identity())) {
+                        assertTrue(waited(others), "nobody judges what stands behind it");
+                    } else {
+                        others.countDown();
+                    }
+                    return Judge.judge(trace, FenwaterEngine.specification());
+                },
+                2,
+                (judgement, curve) -> met.add(judgement))) {
+            TRACES.forEach(judges::judge);
+            judges.finish();
+        }
+        assertEquals(TRACES.size(), met.size());
+    }
+
     private static boolean waited(CountDownLatch latch) {
         try {
             return latch.await(60, TimeUnit.SECONDS);
