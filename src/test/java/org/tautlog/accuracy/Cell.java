@@ -47,8 +47,18 @@ final class Cell {
         return new Pair(known.withoutSamples(), signature);
     }
 
+    /** The curves of the first seeds alone. */
+    Cell first(int n) {
+        return new Cell(name, generator, conditions, pairs.subList(0, n));
+    }
+
     int size() {
         return pairs.size();
+    }
+
+    /** Whether the feature has a known truth here. */
+    boolean knows(Quality quality) {
+        return !Double.isNaN(quality.truth(pairs.get(0).known));
     }
 
     Errors errors(Quality quality) {

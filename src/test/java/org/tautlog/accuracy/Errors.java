@@ -6,6 +6,7 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
 /** The errors of one feature over one cell; what was not found has none. */
 final class Errors {
     private static final double SHARE = 0.95;
+    private static final double NORMAL_97_5 = 1.959964;
 
     private final double[] sorted;
     private final double[] absolute;
@@ -42,6 +43,11 @@ final class Errors {
         double mean = bias();
         return Math.sqrt(
                 Arrays.stream(sorted).map(e -> (e - mean) * (e - mean)).sum() / Math.max(1, sorted.length - 1));
+    }
+
+    /** Half of the 95 % interval of {@link #bias}, the mean of many. */
+    double biasHalf() {
+        return NORMAL_97_5 * spread() / Math.sqrt(sorted.length);
     }
 
     /** The error that 95 of 100 found features do not exceed. */

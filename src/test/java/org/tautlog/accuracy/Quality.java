@@ -47,7 +47,7 @@ enum Quality {
         };
     }
 
-    private double truth(Known known) {
+    double truth(Known known) {
         return switch (this) {
             case SNUG_ANGLE -> known.snugDeg();
             case TORQUE_RATE -> known.rateNmPerDeg();
