@@ -13,10 +13,12 @@ import org.tautlog.trace.Curve;
  * A fault that can be placed at several sizes.
  *
  * @param name in plain words
- * @param codes the findings of which one must be there
+ * @param codes the fault's own findings, of which one must be there
  * @param unit what the size is
  * @param sizes from small to large
  * @param matters the size from which on it must be found
+ * @param past a size just past the fault's limit, where a limit twice as wide would no longer find it
+ * @param leastCalled share that must be called so first, above all else that was found
  * @param rule the quantitative rule that finds it, with the keys of the specification
  * @param change places it in the curve's making
  * @param after places it in the recording
@@ -27,9 +29,12 @@ record FaultCase(
         String unit,
         List<Double> sizes,
         double matters,
+        double past,
+        double leastCalled,
         String rule,
         BiConsumer<MadeCurve, Double> change,
         BiFunction<Curve, Double, Curve> after) {
+    static final double WANTED = 0.98;
 
     static FaultCase made(
             String name,
@@ -41,7 +46,16 @@ record FaultCase(
             FindingCode first,
             FindingCode... others) {
         return new FaultCase(
-                name, EnumSet.of(first, others), unit, sizes, matters, rule, change, (curve, size) -> curve);
+                name,
+                EnumSet.of(first, others),
+                unit,
+                sizes,
+                matters,
+                matters,
+                WANTED,
+                rule,
+                change,
+                (curve, size) -> curve);
     }
 
     static FaultCase recorded(
@@ -52,7 +66,16 @@ record FaultCase(
             String rule,
             BiFunction<Curve, Double, Curve> after,
             FindingCode code) {
-        return new FaultCase(name, EnumSet.of(code), unit, sizes, matters, rule, (made, size) -> {}, after);
+        return new FaultCase(
+                name, EnumSet.of(code), unit, sizes, matters, matters, WANTED, rule, (made, size) -> {}, after);
+    }
+
+    FaultCase withPast(double size) {
+        return new FaultCase(name, codes, unit, sizes, matters, size, leastCalled, rule, change, after);
+    }
+
+    FaultCase calledAtLeast(double share) {
+        return new FaultCase(name, codes, unit, sizes, matters, past, share, rule, change, after);
     }
 
     Curve curve(long seed, double size) {

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,7 @@ import org.tautlog.judge.Verdict;
 import org.tautlog.line.Fault;
 import org.tautlog.line.FenwaterEngine;
 import org.tautlog.line.SimulatedLine;
+import org.tautlog.signature.MadeCurve;
 import org.tautlog.trace.Curve;
 import org.tautlog.trace.Source;
 import org.tautlog.trace.Trace;
@@ -31,6 +33,7 @@ import org.tautlog.trace.TraceIdentity;
 class FaultStudy {
     private static final int N = 400;
     private static final int N_GOOD = 6_000;
+    private static final int N_POOR = 1_000;
     private static final int ENGINES = 520;
     private static final Path REPORTS = Path.of("reports");
 
@@ -39,11 +42,12 @@ class FaultStudy {
      *
      * @param fault which
      * @param size how large
-     * @param found one of its codes was found and the tightening did not pass
+     * @param found one of its own codes was found and the tightening did not pass
+     * @param called one of them came first
      * @param alarmed the tightening did not pass
      * @param first how often each code came first
      */
-    record Graded(FaultCase fault, double size, Share found, Share alarmed, Map<String, Integer> first) {}
+    record Graded(FaultCase fault, double size, Share found, Share called, Share alarmed, Map<String, Integer> first) {}
 
     /**
      * Good tightenings.
@@ -62,7 +66,8 @@ class FaultStudy {
                 graded.add(grade(fault, size, N));
             }
         }
-        var good = List.of(made(N_GOOD), line(ENGINES));
+        var good = new ArrayList<>(List.of(made(N_GOOD), line(ENGINES)));
+        good.addAll(poor(N_POOR));
         Files.createDirectories(REPORTS);
         Files.writeString(REPORTS.resolve("faults.html"), FaultPage.of(graded, good));
         Files.writeString(REPORTS.resolve("faults.csv"), table(graded, good));
@@ -76,16 +81,45 @@ class FaultStudy {
         int found = (int)
                 judgements.stream().filter(judgement -> found(judgement, fault)).count();
         int alarmed = (int) judgements.stream().filter(FaultStudy::alarmed).count();
-        return new Graded(fault, size, new Share(found, n), new Share(alarmed, n), firsts(judgements));
+        int called = (int) judgements.stream()
+                .filter(judgement -> found(judgement, fault)
+                        && fault.codes().contains(judgement.findings().get(0).code()))
+                .count();
+        return new Graded(
+                fault, size, new Share(found, n), new Share(called, n), new Share(alarmed, n), firsts(judgements));
     }
 
     static Good made(int n) {
+        return made("formula, ordinary", n, made -> {});
+    }
+
+    /** Good tightenings whose recording is as poor as the stated ranges allow. */
+    static List<Good> poor(int n) {
+        return List.of(
+                made("formula, noise of 1 % of the final torque", n, made -> made.noiseNm = 0.75),
+                made("formula, torque in steps of 0.5 N·m", n, made -> made.torqueStepNm = 0.5),
+                made("formula, steps of 0.5 N·m at 1 kHz, noise of 0.2 N·m", n, made -> stepped(made, 0.5, 0.2)),
+                made("formula, steps of 0.2 N·m at 1 kHz, noise of 0.07 N·m", n, made -> stepped(made, 0.2, 0.07)));
+    }
+
+    private static void stepped(MadeCurve made, double torqueStepNm, double noiseNm) {
+        made.kiloHertz = 1;
+        made.torqueStepNm = torqueStepNm;
+        made.noiseShare = 0;
+        made.noiseNm = noiseNm;
+    }
+
+    private static Good made(String name, int n, Consumer<MadeCurve> change) {
         var judgements = IntStream.rangeClosed(1, n)
                 .parallel()
-                .mapToObj(seed -> judge(Faults.ordinary(seed).make(), Faults.SPECIFICATION))
+                .mapToObj(seed -> {
+                    var made = Faults.ordinary(seed);
+                    change.accept(made);
+                    return judge(made.make(), Faults.SPECIFICATION);
+                })
                 .filter(FaultStudy::alarmed)
                 .toList();
-        return new Good("formula, ordinary", new Share(judgements.size(), n), firsts(judgements));
+        return new Good(name, new Share(judgements.size(), n), firsts(judgements));
     }
 
     /** The simulated line under its released specification, bolts without a fault of their own. */
@@ -130,18 +164,20 @@ class FaultStudy {
     }
 
     private static String table(List<Graded> graded, List<Good> good) {
-        var text = new StringBuilder("tightening,size,unit,matters,n,found,not_conforming,called_first,times\n");
+        var text =
+                new StringBuilder("tightening,size,unit,matters,n,found,called_so,not_conforming,called_first,times\n");
         for (var row : graded) {
             row.first()
                     .forEach((code, times) -> text.append(String.format(
                             Locale.ROOT,
-                            "\"%s\",%s,\"%s\",%s,%d,%d,%d,%s,%d%n",
+                            "\"%s\",%s,\"%s\",%s,%d,%d,%d,%d,%s,%d%n",
                             row.fault().name(),
                             row.size(),
                             row.fault().unit(),
                             row.size() == row.fault().matters(),
                             row.found().n(),
                             row.found().hits(),
+                            row.called().hits(),
                             row.alarmed().hits(),
                             code,
                             times)));
@@ -149,7 +185,7 @@ class FaultStudy {
         for (var row : good) {
             text.append(String.format(
                     Locale.ROOT,
-                    "\"good: %s\",,,,%d,,%d,,%n",
+                    "\"good: %s\",,,,%d,,,%d,,%n",
                     row.name(),
                     row.alarms().n(),
                     row.alarms().hits()));

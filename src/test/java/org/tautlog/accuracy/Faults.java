@@ -62,17 +62,18 @@ final class Faults {
     static List<FaultCase> all() {
         return List.of(
                 FaultCase.made(
-                        "not seated",
-                        "N·m reached, 20 asked",
-                        List.of(19.0, 18.0, 15.0, 12.0),
-                        18,
-                        "the torque never stays at the snug torque for `snug-hold`",
-                        (made, size) -> {
-                            made.snugNm = size;
-                            made.turnDeg = 0.1;
-                            made.pause = false;
-                        },
-                        NOT_SEATED),
+                                "not seated",
+                                "N·m reached, 20 asked",
+                                List.of(19.0, 18.0, 15.0, 12.0),
+                                18,
+                                "the torque never stays at the snug torque for `snug-hold`",
+                                (made, size) -> {
+                                    made.snugNm = size;
+                                    made.turnDeg = 0.1;
+                                    made.pause = false;
+                                },
+                                NOT_SEATED)
+                        .withPast(19),
                 FaultCase.made(
                         "not seated: a burr in the rundown",
                         "N·m height of the burr",
@@ -84,8 +85,7 @@ final class Faults {
                             made.torqueOfRundown = deg -> Math.max(0, high * (1 - Math.pow((deg - 500) / 14, 2)));
                             made.turnDeg = 560;
                         },
-                        NOT_SEATED,
-                        TURN_LONG),
+                        NOT_SEATED),
                 FaultCase.made(
                         "cross-threaded",
                         "N·m/deg rise in the rundown",
@@ -98,35 +98,35 @@ final class Faults {
                             made.torqueOfRundown =
                                     deg -> Math.max(0, size * (deg - 100) + 60 * size * Math.sin(deg / 9)) * 0.9;
                         },
-                        CROSS_THREADED,
-                        RUNDOWN_OUTSIDE),
+                        CROSS_THREADED),
                 FaultCase.made(
-                        "stripping",
-                        "% of torque lost at the stop",
-                        List.of(10.0, 20.0, 40.0, 60.0),
-                        40,
-                        "the torque falls by more than `fall-share` from its peak, or stands below `stripped-torque-share` of the"
-                                + " usual onset torque, and the final torque is low",
-                        (made, size) ->
-                                made.torqueOfTurn = turn -> turn < 80 ? 1 : 1 - size / 100 * (turn - 80) / 280 * 1.5,
-                        STRIPPING,
-                        FINAL_TORQUE_LOW),
+                                "stripping",
+                                "% of torque lost at the stop",
+                                List.of(10.0, 20.0, 40.0, 60.0),
+                                40,
+                                "the torque falls by more than `fall-share` from its peak, or stands below `stripped-torque-share` of the"
+                                        + " usual onset torque, and the final torque is low",
+                                (made, size) -> made.torqueOfTurn =
+                                        turn -> turn < 80 ? 1 : 1 - size / 100 * (turn - 80) / 280 * 1.5,
+                                STRIPPING)
+                        .withPast(35),
                 FaultCase.made(
-                        "already tight",
-                        "deg of turn to the snug torque",
-                        List.of(25.0, 20.0, 15.0, 10.0),
-                        20,
-                        "the snug torque is there within `already-tight`, without free turning",
-                        (made, size) -> {
-                            made.rundownDeg = 0;
-                            made.seatingDeg = 2;
-                            made.prevailingNm = 0;
-                            made.rateNmPerDeg = 20 / size;
-                            made.kneeDeg = 2 * size;
-                            made.kneeWidthDeg = 2;
-                            made.remainingRatio = 0.02;
-                        },
-                        ALREADY_TIGHT),
+                                "already tight",
+                                "deg of turn to the snug torque",
+                                List.of(25.0, 20.0, 15.0, 10.0),
+                                20,
+                                "the snug torque is there within `already-tight`, without free turning",
+                                (made, size) -> {
+                                    made.rundownDeg = 0;
+                                    made.seatingDeg = 2;
+                                    made.prevailingNm = 0;
+                                    made.rateNmPerDeg = 20 / size;
+                                    made.kneeDeg = 2 * size;
+                                    made.kneeWidthDeg = 2;
+                                    made.remainingRatio = 0.02;
+                                },
+                                ALREADY_TIGHT)
+                        .withPast(28),
                 FaultCase.made(
                         "wrong bolt or missing part",
                         "% of torque rate, with 580 deg more rundown",
@@ -140,91 +140,122 @@ final class Faults {
                         },
                         WRONG_PARTS),
                 FaultCase.made(
-                        "soft seating",
-                        "deg of seating",
-                        List.of(150.0, 200.0, 250.0, 350.0),
-                        250,
-                        "from 5 % of the snug torque to 0.8 of the torque rate takes more than `seating`: about 0.55 of a toe"
-                                + " that rises as a parabola",
-                        (made, size) -> made.seatingDeg = size,
-                        SOFT_SEATING,
-                        WRONG_PARTS),
+                                "soft seating",
+                                "deg of seating",
+                                List.of(150.0, 200.0, 250.0, 350.0),
+                                250,
+                                "from 5 % of the snug torque to 0.8 of the torque rate takes more than `seating`: about 0.55 of a toe"
+                                        + " that rises as a parabola",
+                                (made, size) -> made.seatingDeg = size,
+                                SOFT_SEATING)
+                        .withPast(235),
                 FaultCase.made(
-                        "stick-slip",
-                        "% of the torque, peak to peak",
-                        List.of(6.0, 10.0, 12.0, 16.0),
-                        12,
-                        "past the snug point the torque saws by more than `stick-slip-share` of the mean torque",
-                        (made, size) -> made.torqueOfTurn = turn ->
-                                1 + size / 100 * Math.min(1, turn / 60) * (turn / 7 - Math.floor(turn / 7) - 0.5),
-                        STICK_SLIP),
+                                "stick-slip",
+                                "% of the torque, peak to peak",
+                                List.of(6.0, 10.0, 12.0, 16.0),
+                                12,
+                                "past the snug point the torque saws by more than `stick-slip-share` of the mean torque",
+                                (made, size) -> made.torqueOfTurn = turn -> 1
+                                        + size / 100 * Math.min(1, turn / 60) * (turn / 7 - Math.floor(turn / 7) - 0.5),
+                                STICK_SLIP)
+                        .withPast(11)
+                        .calledAtLeast(0.9),
                 FaultCase.made(
-                        "torque drop",
-                        "% of the torque",
-                        List.of(6.0, 10.0, 15.0, 30.0),
-                        15,
-                        "the torque falls within 3 deg by more than `torque-drop-share` of it and 8 times the noise, and comes"
-                                + " back",
-                        (made, size) -> made.torqueOfTurn = turn -> turn > 200 && turn < 202.5 ? 1 - size / 100 : 1,
-                        TORQUE_DROP,
+                                "torque drop",
+                                "% of the torque",
+                                List.of(6.0, 10.0, 15.0, 30.0),
+                                15,
+                                "the torque falls within 3 deg by more than `torque-drop-share` of it and 8 times the noise, and comes"
+                                        + " back",
+                                (made, size) ->
+                                        made.torqueOfTurn = turn -> turn > 200 && turn < 202.5 ? 1 - size / 100 : 1,
+                                TORQUE_DROP)
+                        .withPast(12),
+                FaultCase.made(
+                                "angle slip",
+                                "deg",
+                                List.of(4.0, 8.0, 12.0, 30.0),
+                                12,
+                                "the angle goes on by more than `angle-slip` without the torque that belongs to it, then the torque rises"
+                                        + " as before",
+                                (made, size) -> made.slipOfTurn = turn -> Math.max(0, Math.min(size, turn - 150)),
+                                ANGLE_SLIP)
+                        .withPast(8),
+                FaultCase.made(
+                        "angle slip of 20 deg, spread over some turn",
+                        "deg of turn that it is spread over",
+                        List.of(80.0, 60.0, 40.0, 25.0),
+                        25,
+                        "as an angle slip: a slow one, of a bolt that turns along for a while, is told by how far the torque"
+                                + " stays behind",
+                        (made, size) -> made.slipOfTurn = turn -> 20 * Math.max(0, Math.min(1, (turn - 150) / size)),
                         ANGLE_SLIP),
                 FaultCase.made(
-                        "angle slip",
-                        "deg",
-                        List.of(4.0, 8.0, 12.0, 30.0),
-                        12,
-                        "the angle goes on by more than `angle-slip` without the torque that belongs to it, then the torque rises"
-                                + " as before",
-                        (made, size) -> made.slipOfTurn = turn -> Math.max(0, Math.min(size, turn - 150)),
-                        ANGLE_SLIP),
+                                "tool wind-up",
+                                "deg of spring-back",
+                                List.of(14.0, 16.0, 20.0, 30.0),
+                                16,
+                                "the angle runs back by more than `spring-back` at the stop",
+                                (made, size) -> made.springBackDeg = size,
+                                TOOL_WIND_UP)
+                        .withPast(15.5),
                 FaultCase.made(
-                        "tool wind-up",
-                        "deg of spring-back",
-                        List.of(14.0, 16.0, 20.0, 30.0),
-                        16,
-                        "the angle runs back by more than `spring-back` at the stop",
-                        (made, size) -> made.springBackDeg = size,
-                        TOOL_WIND_UP),
+                                "overshoot",
+                                "deg past 360",
+                                List.of(3.0, 5.0, 8.0, 40.0),
+                                8,
+                                "the turn past the snug point is above its limit in `window.turn`",
+                                (made, size) -> made.turnDeg = 360 + size,
+                                TURN_LONG)
+                        .withPast(5),
                 FaultCase.made(
-                        "overshoot",
-                        "deg past 360",
-                        List.of(3.0, 5.0, 8.0, 40.0),
-                        8,
-                        "the turn past the snug point is above its limit in `window.turn`",
-                        (made, size) -> made.turnDeg = 360 + size,
-                        TURN_LONG),
+                                "stopped short",
+                                "deg short of 360",
+                                List.of(2.0, 4.0, 8.0, 40.0),
+                                8,
+                                "the turn past the snug point is below its limit in `window.turn`",
+                                (made, size) -> made.turnDeg = 360 - size,
+                                TURN_SHORT)
+                        .withPast(4),
                 FaultCase.made(
-                        "stopped short",
-                        "deg short of 360",
-                        List.of(2.0, 4.0, 8.0, 40.0),
-                        8,
-                        "the turn past the snug point is below its limit in `window.turn`",
-                        (made, size) -> made.turnDeg = 360 - size,
-                        TURN_SHORT),
+                                "early onset",
+                                "deg earlier than allowed",
+                                List.of(2.0, 5.0, 10.0, 40.0),
+                                10,
+                                "the gradient falls below `onset-ratio` of the torque rate, for good, before the earliest angle of"
+                                        + " `onset.past-snug` or `onset.past-origin`",
+                                (made, size) -> {
+                                    made.kneeDeg = 400 - size;
+                                    made.remainingRatio = 0.3;
+                                },
+                                EARLY_ONSET,
+                                WEAK_BOLT)
+                        .withPast(2),
                 FaultCase.made(
-                        "early onset",
-                        "deg earlier than allowed",
-                        List.of(2.0, 5.0, 10.0, 40.0),
-                        10,
-                        "the gradient falls below `onset-ratio` of the torque rate, for good, before the earliest angle of"
-                                + " `onset.past-snug` or `onset.past-origin`",
-                        (made, size) -> {
-                            made.kneeDeg = 400 - size;
-                            made.remainingRatio = 0.3;
-                        },
-                        EARLY_ONSET,
-                        WEAK_BOLT),
+                                "weak bolt",
+                                "deg earlier than allowed",
+                                List.of(15.0, 25.0, 40.0, 60.0),
+                                40,
+                                "an early onset at a torque below the usual one by more than `cause-share`, or with a final torque below"
+                                        + " its limit, at the usual torque rate",
+                                (made, size) -> {
+                                    made.kneeDeg = 400 - size;
+                                    made.remainingRatio = 0.3;
+                                },
+                                WEAK_BOLT)
+                        .withPast(25),
                 FaultCase.made(
-                        "over-yielded",
-                        "gradient ratio left",
-                        List.of(0.12, 0.08, 0.04, 0.0),
-                        0.0,
-                        "the gradient at the stop is below `onset.least-final-ratio` of the torque rate",
-                        (made, size) -> {
-                            made.kneeDeg = 425;
-                            made.remainingRatio = size;
-                        },
-                        OVER_YIELDED),
+                                "over-yielded",
+                                "gradient ratio left",
+                                List.of(0.12, 0.08, 0.04, 0.0),
+                                0.04,
+                                "the gradient at the stop is below `onset.least-final-ratio` of the torque rate",
+                                (made, size) -> {
+                                    made.kneeDeg = 425;
+                                    made.remainingRatio = size;
+                                },
+                                OVER_YIELDED)
+                        .withPast(0.08),
                 FaultCase.made(
                         "friction high",
                         "% of torque rate",
@@ -232,53 +263,56 @@ final class Faults {
                         20,
                         "torque rate and final torque above their limits at the right turn",
                         (made, size) -> made.rateNmPerDeg *= 1 + size / 100,
-                        HIGH_FRICTION,
-                        TORQUE_RATE_HIGH),
+                        HIGH_FRICTION),
                 FaultCase.made(
-                        "friction low",
-                        "% of torque rate",
-                        List.of(5.0, 10.0, 20.0, 30.0),
-                        20,
-                        "torque rate and final torque below their limits at the right turn",
-                        (made, size) -> made.rateNmPerDeg *= 1 - size / 100,
-                        LOW_FRICTION,
-                        TORQUE_RATE_LOW),
+                                "friction low",
+                                "% of torque rate",
+                                List.of(5.0, 10.0, 20.0, 25.0, 30.0),
+                                25,
+                                "torque rate and final torque below their limits at the right turn",
+                                (made, size) -> made.rateNmPerDeg *= 1 - size / 100,
+                                LOW_FRICTION)
+                        .calledAtLeast(0),
                 FaultCase.recorded(
-                        "recording truncated",
-                        "% of the samples kept",
-                        List.of(95.0, 90.0, 80.0, 60.0),
-                        90,
-                        "the recording ends with the tool still turning",
-                        (curve, size) -> MadeCurve.cut(curve, (int) (size / 100 * curve.size())),
-                        TRUNCATED),
+                                "recording truncated",
+                                "% of the samples kept",
+                                List.of(95.0, 90.0, 80.0, 60.0),
+                                90,
+                                "the recording ends with the tool still turning",
+                                (curve, size) -> MadeCurve.cut(curve, (int) (size / 100 * curve.size())),
+                                TRUNCATED)
+                        .withPast(97),
                 FaultCase.recorded(
-                        "recording shifted: its start is missing",
-                        "N·m at the first sample",
-                        List.of(15.0, 17.0, 19.0, 19.5),
-                        19,
-                        "the recording begins at more than 0.9 of the snug torque",
-                        Faults::fromTorque,
-                        TRUNCATED),
+                                "recording shifted: its start is missing",
+                                "N·m at the first sample",
+                                List.of(15.0, 17.0, 19.0, 19.5),
+                                19,
+                                "the recording begins at more than 0.9 of the snug torque",
+                                Faults::fromTorque,
+                                TRUNCATED)
+                        .withPast(18.5),
                 FaultCase.recorded(
-                        "sensor saturated",
-                        "N·m limit of the sensor",
-                        List.of(70.0, 65.0, 60.0, 50.0),
-                        70,
-                        "`saturated-samples` turning samples in a row stand at exactly the highest torque",
-                        (curve, size) -> Curve.of(
-                                curve.anglesDeg(),
-                                Arrays.stream(curve.torquesNm())
-                                        .map(torque -> Math.min(size, torque))
-                                        .toArray()),
-                        SENSOR_SATURATED),
+                                "sensor saturated",
+                                "N·m limit of the sensor",
+                                List.of(70.0, 65.0, 60.0, 50.0),
+                                70,
+                                "`saturated-samples` turning samples in a row stand at exactly the highest torque",
+                                (curve, size) -> Curve.of(
+                                        curve.anglesDeg(),
+                                        Arrays.stream(curve.torquesNm())
+                                                .map(torque -> Math.min(size, torque))
+                                                .toArray()),
+                                SENSOR_SATURATED)
+                        .withPast(72),
                 FaultCase.recorded(
-                        "recording duplicated",
-                        "1 whole, 2 row by row",
-                        List.of(1.0, 2.0),
-                        1,
-                        "the recording holds the same samples twice, one after the other or row by row",
-                        Faults::twice,
-                        DUPLICATED_RECORDING));
+                                "recording duplicated",
+                                "1 whole, 2 row by row",
+                                List.of(1.0, 2.0),
+                                1,
+                                "the recording holds the same samples twice, one after the other or row by row",
+                                Faults::twice,
+                                DUPLICATED_RECORDING)
+                        .withPast(2));
     }
 
     private static Curve fromTorque(Curve curve, double torqueNm) {

@@ -9,11 +9,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Each fault is found at the size that matters, and good tightenings pass: the fault study in small. */
+/** Each fault is found by its own code, at the size that matters and just past its limit, and good tightenings pass. */
 class FaultsOfSizeTest {
     private static final int N = 50;
     private static final int N_GOOD = 500;
-    private static final double WANTED = 0.98;
 
     static Stream<Arguments> faults() {
         return Faults.all().stream().map(fault -> Arguments.of(fault.name(), fault));
@@ -21,9 +20,22 @@ class FaultsOfSizeTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("faults")
-    void is_found_at_the_size_that_matters(String name, FaultCase fault) {
+    void is_found_and_called_so_at_the_size_that_matters(String name, FaultCase fault) {
         var graded = FaultStudy.grade(fault, fault.matters(), N);
-        assertTrue(graded.found().value() >= WANTED, () -> graded.found().words() + " called " + graded.first());
+        assertTrue(
+                graded.found().value() >= FaultCase.WANTED, () -> graded.found().words() + " called " + graded.first());
+        assertTrue(
+                graded.called().value() >= fault.leastCalled(),
+                () -> graded.called().words() + " called " + graded.first());
+    }
+
+    /** A limit twice as wide would no longer find it. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("faults")
+    void is_found_just_past_its_limit(String name, FaultCase fault) {
+        var graded = FaultStudy.grade(fault, fault.past(), N);
+        assertTrue(
+                graded.found().value() >= FaultCase.WANTED, () -> graded.found().words() + " called " + graded.first());
     }
 
     @Test
