@@ -73,8 +73,7 @@ final class Bench {
                 joint,
                 new Seating(0.035 + 0.012 * random.nextDouble(), 2_000),
                 CONTACT_DEG + CONTACT_SPREAD_DEG * gauss(random),
-                1.4 + 0.4 * random.nextDouble(),
-                360 * random.nextDouble(),
+                FreeTurning.swinging(1.4 + 0.4 * random.nextDouble(), 360 * random.nextDouble()),
                 Obstacle.none(),
                 Double.POSITIVE_INFINITY);
     }

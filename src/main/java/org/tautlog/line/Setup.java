@@ -9,8 +9,7 @@ import org.tautlog.joint.tightening.Seating;
  * @param joint the joint with this bolt's strength and friction
  * @param seating how its parts draw together
  * @param contactDeg how far the head turns before the parts touch, deg; below 0 where the bolt is tight already
- * @param prevailingNm torque of the free turning, N·m
- * @param ripplePhaseDeg where in a turn that torque is highest, deg
+ * @param freeTurning torque that clamps nothing
  * @param obstacle what the nut meets in its thread
  * @param stripN preload at which the nut thread gives way, N; infinite for a sound one
  */
@@ -18,27 +17,26 @@ record Setup(
         BoltedJoint joint,
         Seating seating,
         double contactDeg,
-        double prevailingNm,
-        double ripplePhaseDeg,
+        FreeTurning freeTurning,
         Obstacle obstacle,
         double stripN) {
     Setup withJoint(BoltedJoint other) {
-        return new Setup(other, seating, contactDeg, prevailingNm, ripplePhaseDeg, obstacle, stripN);
+        return new Setup(other, seating, contactDeg, freeTurning, obstacle, stripN);
     }
 
     Setup withSeating(Seating other) {
-        return new Setup(joint, other, contactDeg, prevailingNm, ripplePhaseDeg, obstacle, stripN);
+        return new Setup(joint, other, contactDeg, freeTurning, obstacle, stripN);
     }
 
     Setup withContactDeg(double other) {
-        return new Setup(joint, seating, other, prevailingNm, ripplePhaseDeg, obstacle, stripN);
+        return new Setup(joint, seating, other, freeTurning, obstacle, stripN);
     }
 
     Setup withObstacle(Obstacle other) {
-        return new Setup(joint, seating, contactDeg, prevailingNm, ripplePhaseDeg, other, stripN);
+        return new Setup(joint, seating, contactDeg, freeTurning, other, stripN);
     }
 
     Setup withStripN(double other) {
-        return new Setup(joint, seating, contactDeg, prevailingNm, ripplePhaseDeg, obstacle, other);
+        return new Setup(joint, seating, contactDeg, freeTurning, obstacle, other);
     }
 }

@@ -78,9 +78,11 @@ final class Tool {
         runDown();
         double snugToolDeg = toolDeg;
         double snugHeadDeg = headDeg;
-        coast(SNUG);
-        pause();
-        restartHeadDeg = headDeg;
+        if (programme.pauses()) {
+            coast(SNUG);
+            pause();
+            restartHeadDeg = headDeg;
+        }
         turn(snugToolDeg);
         coast(TURN);
         double stopHeadDeg = headDeg;
@@ -97,7 +99,7 @@ final class Tool {
         while (shownNm < programme.snugNm() && toolDeg < LONGEST_RUNDOWN_DEG) {
             slow = slow || shownNm > SLOW_DOWN_NM;
             double speedingUp = RUNDOWN_DEG_PER_S * (seconds + stepS) / SPEED_UP_S;
-            advance(Math.min(speedingUp, slow ? TIGHTENING_DEG_PER_S : RUNDOWN_DEG_PER_S), SNUG);
+            advance(Math.min(speedingUp, slow ? tighteningDegPerS() : RUNDOWN_DEG_PER_S), SNUG);
             shownNm = spindle.shownNm(shaftNm);
         }
     }
@@ -109,9 +111,13 @@ final class Tool {
             if (turnDeg > programme.slipAtTurnDeg() && slippedDeg < programme.slipDeg()) {
                 slip();
             } else {
-                advance(TIGHTENING_DEG_PER_S, TURN);
+                advance(tighteningDegPerS(), TURN);
             }
         }
+    }
+
+    private double tighteningDegPerS() {
+        return TIGHTENING_DEG_PER_S * programme.speedShare(toolDeg);
     }
 
     /** The motor needs some milliseconds to stop. */

@@ -5,7 +5,6 @@ import org.tautlog.joint.TorquePreload;
 
 /** One bolt while its head is turned: preload and torque over the head's angle. It remembers what it has lost on the way. */
 final class TurnedBolt {
-    private static final double RIPPLE_SHARE = 0.08;
     /** A stripping thread loses half of its load over this angle, and never all of it. */
     private static final double STRIP_HALF_DEG = 150;
 
@@ -40,8 +39,9 @@ final class TurnedBolt {
     }
 
     double torqueNm(double headDeg) {
-        return loadN(headDeg) * leverNmPerN
-                + freeTorqueNm(headDeg)
+        double loadN = loadN(headDeg);
+        return loadN * leverNmPerN
+                + setup.freeTurning().torqueNm(headDeg, loadN)
                 + setup.obstacle().torqueNm(headDeg);
     }
 
@@ -53,10 +53,5 @@ final class TurnedBolt {
     /** Rough spots level out under a load that stands still: takes away a share of the preload. */
     void relax(double headDeg, double share) {
         relaxedDeg += loadN(headDeg) * share * curve.elasticDegPerN();
-    }
-
-    private double freeTorqueNm(double headDeg) {
-        double turn = Math.toRadians(headDeg - setup.ripplePhaseDeg());
-        return setup.prevailingNm() * (1 + RIPPLE_SHARE * Math.cos(turn) + RIPPLE_SHARE / 2 * Math.cos(3.1 * turn));
     }
 }

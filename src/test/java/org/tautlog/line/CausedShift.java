@@ -170,7 +170,9 @@ public final class CausedShift {
                         programme.slipAtTurnDeg(),
                         programme.slipDeg(),
                         programme.lastTurnDeg(),
-                        programme.stickShare());
+                        programme.stickShare(),
+                        programme.pauses(),
+                        programme.speedSwing());
             case TURN -> programme = programme.withTurnDeg(programme.turnDeg() + size);
             case ANGLE_SCALE -> programme = programme.withTurnDeg(programme.turnDeg() / (1 + size));
             default -> {}

@@ -41,7 +41,50 @@ public final class PhysicalBench {
 
     public double angleStepDeg = 0.5;
     public double stickShare = 0;
+    public boolean pause = true;
+    /** Swing of the speed of tightening about its mean, a share. */
+    public double speedSwing = 0;
+
+    public RunOut runOut = RunOut.USUAL;
     public long seed = 1;
+
+    /** How the torque of the free turning swings. */
+    public enum RunOut {
+        /** As on the line: two swings, the same under any load. */
+        USUAL {
+            @Override
+            FreeTurning of(double meanNm, double phaseDeg) {
+                return FreeTurning.swinging(meanNm, phaseDeg);
+            }
+        },
+        /** Gone as the faces are pressed together, by a factor e each 8 kN. */
+        FADES_UNDER_LOAD {
+            @Override
+            FreeTurning of(double meanNm, double phaseDeg) {
+                var usual = FreeTurning.swinging(meanNm, phaseDeg);
+                return (deg, loadN) -> meanNm + (usual.torqueNm(deg, loadN) - meanNm) * Math.exp(-loadN / 8_000);
+            }
+        },
+        /** A third swing of 4 %, at 1.7 a turn. */
+        THIRD_SWING {
+            @Override
+            FreeTurning of(double meanNm, double phaseDeg) {
+                var usual = FreeTurning.swinging(meanNm, phaseDeg);
+                return (deg, loadN) ->
+                        usual.torqueNm(deg, loadN) + 0.04 * meanNm * Math.cos(1.7 * Math.toRadians(deg - 2 * phaseDeg));
+            }
+        },
+        /** The swings come up to 57 deg early or late, changing over some seven turns. */
+        PHASE_WANDERS {
+            @Override
+            FreeTurning of(double meanNm, double phaseDeg) {
+                var usual = FreeTurning.swinging(meanNm, phaseDeg);
+                return (deg, loadN) -> usual.torqueNm(deg + 57 * Math.sin(deg / 400), loadN);
+            }
+        };
+
+        abstract FreeTurning of(double meanNm, double phaseDeg);
+    }
 
     /**
      * What was recorded, and what is true of it on the recording's own axis.
@@ -135,16 +178,21 @@ public final class PhysicalBench {
                 joint,
                 seating(),
                 CONTACT_DEG,
-                prevailingNm,
-                360 * random.nextDouble(),
+                runOut.of(prevailingNm, 360 * random.nextDouble()),
                 Obstacle.none(),
                 Double.POSITIVE_INFINITY);
         var bolt = new TurnedBolt(setup);
         double before = bolt.onsetHeadDeg();
         var spindle = new Spindle("S40", "1", 1, 0, noiseNm, driveNmPerDeg, sampling());
-        var programme = Programme.released().withTurnDeg(turnDeg).withStick(stickShare);
+        var programme = programme();
         var done = Tool.tighten(bolt, programme, spindle, random);
         return new Run(setup, bolt, done, bolt.onsetHeadDeg() - before);
+    }
+
+    private Programme programme() {
+        var programme =
+                Programme.released().withTurnDeg(turnDeg).withStick(stickShare).withSpeedSwing(speedSwing);
+        return pause ? programme : programme.withoutPause();
     }
 
     /** Exact angle of the tool at which the torque, run-out and all, is the snug torque: the tool itself stops a step later. */
@@ -160,12 +208,15 @@ public final class PhysicalBench {
                 high = middle;
             }
         }
-        return high + FenwaterEngine.METHOD.snugTorqueNm() / driveNmPerDeg + lagDeg();
+        double toolDeg = high + FenwaterEngine.METHOD.snugTorqueNm() / driveNmPerDeg;
+        return toolDeg + lagDeg(toolDeg);
     }
 
     /** The simulated torque follows the angle by one step of the simulation. */
-    private double lagDeg() {
-        return TIGHTENING_DEG_PER_S * sampling().noLongerThan(LONGEST_STEP_S);
+    private double lagDeg(double toolDeg) {
+        return TIGHTENING_DEG_PER_S
+                * programme().speedShare(toolDeg)
+                * sampling().noLongerThan(LONGEST_STEP_S);
     }
 
     private Sampling sampling() {
@@ -178,17 +229,19 @@ public final class PhysicalBench {
         var curve = new LoadCurve(joint, seating());
         double lever = leverNmPerN(joint);
         double rate = 1 / (curve.elasticDegPerN() / lever + 1 / driveNmPerDeg);
-        double shiftDeg = CONTACT_DEG + run.relaxedDeg + lagDeg();
+        double shiftDeg = CONTACT_DEG + run.relaxedDeg;
         double closedDeg = 360 / joint.bolt().thread().pitchMm() * seating().closedMm(1e9);
         var onset = onset(joint);
         double onsetNm = onset[1] * lever + prevailingNm;
         double stopHeadDeg = run.done.stopHeadDeg();
+        double originDeg = shiftDeg + closedDeg + prevailingNm / driveNmPerDeg;
+        double onsetDeg = shiftDeg + onset[0] + onsetNm / driveNmPerDeg;
         return new Known(
                 run.done.curve(),
                 snugToolDeg(run.setup),
                 rate,
-                shiftDeg + closedDeg + prevailingNm / driveNmPerDeg,
-                shiftDeg + onset[0] + onsetNm / driveNmPerDeg,
+                originDeg + lagDeg(originDeg),
+                onsetDeg + lagDeg(onsetDeg),
                 onsetNm,
                 stopHeadDeg + run.bolt.torqueNm(stopHeadDeg) / driveNmPerDeg,
                 run.bolt.loadN(stopHeadDeg) / 1000);
