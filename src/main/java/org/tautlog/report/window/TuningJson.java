@@ -29,7 +29,10 @@ public final class TuningJson {
             json.count("seed", review.seed());
             json.count("traces", review.used());
             json.yes("tooFew", review.tooFew());
-            json.list("criteria", review.tunings(), tuning -> criterion(json, tuning));
+            json.list("criteria", review.tunings(), tuning -> {
+                criterion(json, tuning);
+                json.yes("unexplained", review.unexplained(tuning.criterion()));
+            });
             var knee = review.kneeAtGradient();
             if (knee.isPresent()) {
                 standing(json, "kneeAtGradient", knee.get());

@@ -91,6 +91,9 @@ public final class TuningText {
     }
 
     private static String deg(double value) {
+        if (Double.isNaN(value)) {
+            return "-";
+        }
         return Double.isFinite(value) ? Figures.of(value, 1) : "too late";
     }
 
@@ -121,12 +124,17 @@ public final class TuningText {
             return;
         }
         for (var tuning : review.tunings()) {
-            tuning.tuned().found().ifPresent(tuned -> lines.add(says(tuning, tuned)));
+            tuning.tuned().found().ifPresent(tuned -> lines.add(says(review, tuning, tuned)));
         }
     }
 
-    private static String says(ThresholdTuning tuning, Tuned tuned) {
+    private static String says(TuningReview review, ThresholdTuning tuning, Tuned tuned) {
         var title = Sentence.capital(tuning.criterion().title()) + ": ";
+        if (review.unexplained(tuning.criterion())) {
+            return title + deg(tuned.standing().spreadDeg()) + " deg of spread are left where measuring and reading explain "
+                    + deg(review.explainedDeg())
+                    + " deg; check that each outcome is that of its trace. No threshold is proposed.";
+        }
         if (tuned.tellsNothing()) {
             return title + "the interval covers half of all thresholds tried or more; the traces tell nothing of it.";
         }

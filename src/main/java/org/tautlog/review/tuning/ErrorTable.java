@@ -125,7 +125,7 @@ final class ErrorTable {
 
     private static double middle(double[] sorted) {
         int n = sorted.length;
-        return n == 0 ? Double.POSITIVE_INFINITY : (sorted[(n - 1) / 2] + sorted[n / 2]) / 2;
+        return n == 0 ? Double.NaN : (sorted[(n - 1) / 2] + sorted[n / 2]) / 2;
     }
 
     private static int[] order(double[] values) {

@@ -5,8 +5,8 @@ package org.tautlog.review.tuning;
  *
  * @param threshold the threshold, a ratio or deg
  * @param biasDeg median error, deg; a trace on which it reads no onset counts as read too late by more than any other, so that
- *     the bias is infinite where more than half are
- * @param spreadDeg 1.4826 median absolute deviation of the errors from their median, deg; infinite likewise
+ *     the bias is infinite where more than half are; NaN where there are no traces
+ * @param spreadDeg 1.4826 median absolute deviation of the errors from their median, deg; infinite or NaN likewise
  * @param notRead traces with a measured onset on which it reads none
  * @param claimed traces without a measured onset on which it reads one
  */

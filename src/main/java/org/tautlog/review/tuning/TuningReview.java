@@ -36,6 +36,15 @@ public record TuningReview(
     public static final int ENOUGH = 20;
 
     /**
+     * Spread left over what measuring and reading explain from which on outcomes and traces may not belong together; ours. In
+     * three simulated trials it was 1.1 to 1.3 times, and 1.9 to 2.8 where the outcomes were those of the next bolt.
+     */
+    private static final double MOST_UNEXPLAINED = 1.75;
+
+    /** What the reading of a good curve adds of its own, deg: the study of accuracy finds 1.4 to 2.1. */
+    private static final double READING_DEG = 2;
+
+    /**
      * A trace that could not be used.
      *
      * @param tightening which one
@@ -61,6 +70,25 @@ public record TuningReview(
         return used() < ENOUGH;
     }
 
+    /** {@return the spread that the measured loads' own scatter and the reading of a good curve make together, deg} */
+    public double explainedDeg() {
+        return Math.hypot(measurementDeg, READING_DEG);
+    }
+
+    /**
+     * Whether far more spread is left than measuring and reading explain: the outcomes may be those of other bolts.
+     *
+     * @param criterion the criterion
+     * @return false where it could not be tuned
+     */
+    public boolean unexplained(OnsetCriterion criterion) {
+        return tuning(criterion)
+                .tuned()
+                .found()
+                .filter(tuned -> tuned.standing().spreadDeg() > MOST_UNEXPLAINED * explainedDeg())
+                .isPresent();
+    }
+
     /** {@return how the knee reads the traces by the ratio that the gradient was tuned to} */
     public Optional<Standing> kneeAtGradient() {
         return Optional.ofNullable(kneeAtGradientOrNull);
@@ -70,7 +98,7 @@ public record TuningReview(
      * The reading rule with the thresholds that the traces speak for. The ratio is the gradient's, as the window judges by
      * that; the knee follows.
      *
-     * @return the rule; equal to the specification's own where they speak for no other, or are too few
+     * @return the rule; equal to the specification's own where they speak for no other, are too few, or do not fit their outcomes
      */
     public ReadingRule proposed() {
         var present = specification.reading();
@@ -95,7 +123,7 @@ public record TuningReview(
 
     private double threshold(OnsetCriterion criterion, double present) {
         var tuning = tuning(criterion);
-        return !tooFew() && tuning.speaksForAnother()
+        return !tooFew() && !unexplained(criterion) && tuning.speaksForAnother()
                 ? tuning.tuned().orThrow().standing().threshold()
                 : present;
     }

@@ -108,5 +108,6 @@ class TuneCommandTest {
         assertEquals(3, run.exitCode());
         assertTrue(run.out().contains("measured, but in none of the logs: 1"), run.out());
         assertTrue(run.out().contains("Nothing to change under [reading]."), run.out());
+        assertFalse(run.out().contains("too late"), run.out());
     }
 }

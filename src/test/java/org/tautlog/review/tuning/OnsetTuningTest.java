@@ -1,6 +1,7 @@
 package org.tautlog.review.tuning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -52,6 +53,30 @@ class OnsetTuningTest {
         assertTrue(proposed.onsetRatio() > 0.4, proposed.toString());
         assertEquals(proposed.onsetRatio(), proposed.elasticRatio());
         assertEquals(0.1, proposed.plasticRatio());
+    }
+
+    /** Each trace gets the loads of the bolt after it, as when a list slips by a row. */
+    @Test
+    void outcomes_of_other_bolts_are_noticed_and_nothing_is_proposed() {
+        var shifted = reading(new ReadingRule(15, 0.8, 0.85, 0.33, 2, 35));
+        var measured =
+                TRIAL.stream().filter(one -> !one.measured().points().isEmpty()).toList();
+        var tuning = new OnsetTuning(
+                shifted,
+                IntStream.range(0, measured.size())
+                        .mapToObj(i -> of(
+                                measured.get(i),
+                                measured.get((i + 1) % measured.size()).measured().points()))
+                        .toList(),
+                OFFSET_DEG,
+                1);
+        measured.forEach(one -> tuning.accept(one.trace()));
+        var review = tuning.review();
+        assertFalse(review.tooFew());
+        assertTrue(review.unexplained(OnsetCriterion.GRADIENT), review.toString());
+        assertTrue(review.unexplained(OnsetCriterion.OFFSET), review.toString());
+        assertEquals(shifted.reading(), review.proposed());
+        assertFalse(tune(shifted, TRIAL).unexplained(OnsetCriterion.GRADIENT));
     }
 
     @Test
