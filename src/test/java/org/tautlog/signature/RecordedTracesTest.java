@@ -94,8 +94,8 @@ class RecordedTracesTest {
         });
         assertEquals(5000, runs);
         back.sort(Double::compare);
-        assertEquals(2.75, back.get(runs / 20), 0.26);
-        assertEquals(4.25, back.get(runs * 19 / 20), 0.26);
+        assertEquals(3, back.get(runs / 20), 0.01);
+        assertEquals(4.5, back.get(runs * 19 / 20), 0.01);
         peakShare.sort(Double::compare);
         assertEquals(1, peakShare.get(runs / 2), 0.02, "torque at the stop over peak torque");
     }
