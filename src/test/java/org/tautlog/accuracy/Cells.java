@@ -3,12 +3,18 @@ package org.tautlog.accuracy;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
+import org.tautlog.line.PhysicalBench.RunOut;
 
 /** The cells of the study: the conditions of the aims, then each range by itself, then everything at once. */
 final class Cells {
     static final String AIMS = "aims: 0.5 % noise, 0.5 deg";
     static final String NO_RUN_OUT = "aims, no run-out";
+    static final String FADING = "aims, run-out fades under load";
+    static final String THIRD = "aims, third swing of run-out";
+    static final String WANDER = "aims, phase of run-out wanders";
+    static final String SPRINGS = "aims, clamp load by springs";
     static final String NEVER = "onset never reached";
 
     static final Map<String, Conditions> ALL = all();
@@ -21,6 +27,13 @@ final class Cells {
         put(cells, NO_RUN_OUT, c -> {
             c.leastPrevailingNm = 0;
             c.mostPrevailingNm = 0;
+        });
+        runOut(cells, FADING, RunOut.FADES_UNDER_LOAD);
+        runOut(cells, THIRD, RunOut.THIRD_SWING);
+        runOut(cells, WANDER, RunOut.PHASE_WANDERS);
+        put(cells, SPRINGS, c -> {
+            c.springs = true;
+            c.only = Optional.of(Generator.FORMULA);
         });
         put(cells, NEVER, c -> {
             c.leastOnsetDeg = 250;
@@ -72,6 +85,13 @@ final class Cells {
         });
         put(cells, "everything at once", c -> c.everything = true);
         return Collections.unmodifiableMap(cells);
+    }
+
+    private static void runOut(Map<String, Conditions> cells, String name, RunOut runOut) {
+        put(cells, name, c -> {
+            c.runOut = runOut;
+            c.only = Optional.of(Generator.PHYSICS);
+        });
     }
 
     private static void onset(Map<String, Conditions> cells, double low, double high) {

@@ -1,6 +1,8 @@
 package org.tautlog.accuracy;
 
+import java.util.Optional;
 import java.util.function.Consumer;
+import org.tautlog.line.PhysicalBench.RunOut;
 
 /** Under which conditions a cell of the study tightens. Everything is that of the aims unless changed. */
 final class Conditions {
@@ -31,6 +33,12 @@ final class Conditions {
 
     double mostPastDeg = 80;
     boolean pause = true;
+    /** How the free turning runs out of true, in the physics. */
+    RunOut runOut = RunOut.USUAL;
+    /** Whether the torque rate of the formulas is that of {@link Springs}, so that the clamp load is known. */
+    boolean springs = false;
+    /** The generator that draws this alone; empty where both do. */
+    Optional<Generator> only = Optional.empty();
     /** Whether every range is drawn from at once, tightening by tightening. */
     boolean everything = false;
 
@@ -40,11 +48,7 @@ final class Conditions {
         return conditions;
     }
 
-    boolean reachesOnset() {
-        return leastPastDeg > 0;
-    }
-
-    boolean stopsShortOfOnset() {
-        return mostPastDeg < 0;
+    boolean drawnBy(Generator generator) {
+        return only.isEmpty() || only.get() == generator;
     }
 }

@@ -32,7 +32,7 @@ final class FaultPage {
                 .grid figure { margin: 0; } figcaption { font-size: 12px; } svg { width: 100%; background: #fafafa; }
                 .wide { overflow-x: auto; } .matrix { font-size: 11px; } .matrix th, .matrix td { padding: .15em .2em; }
                 .matrix tr:first-child th { vertical-align: bottom; } .matrix span { writing-mode: vertical-rl; transform: rotate(180deg); white-space: nowrap; }
-                .matrix tr + tr th { font-weight: normal; white-space: nowrap; } .matrix td.n { background: #e4ecf2; }
+                .matrix tr + tr th { font-weight: normal; min-width: 14em; } .matrix td.n { background: #e4ecf2; }
                 b.short { color: #a40; } code { font-size: 12px; }
                 </style></head><body>
                 <h1>Fault signatures on simulated faults of graded size</h1>

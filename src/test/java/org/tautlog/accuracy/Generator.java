@@ -21,6 +21,9 @@ enum Generator {
             bench.angleStepDeg = conditions.angleStepDeg;
             bench.kiloHertz = conditions.kiloHertz;
             bench.stickShare = conditions.stickShare / 2;
+            bench.pause = conditions.pause;
+            bench.speedSwing = conditions.kiloHertz > 0 ? conditions.speedSwing : 0;
+            bench.runOut = conditions.runOut;
             bench.prevailingNm = between(random, conditions.leastPrevailingNm, conditions.mostPrevailingNm);
             bench.seatingMm = between(random, conditions.leastSeatingDeg, conditions.mostSeatingDeg) * PITCH_MM / 360;
             bench.driveNmPerDeg = between(random, conditions.leastDriveNmPerDeg, conditions.mostDriveNmPerDeg);
@@ -58,7 +61,9 @@ enum Generator {
             made.prevailingNm = between(random, conditions.leastPrevailingNm, conditions.mostPrevailingNm);
             made.runOutShare = 0.03;
             made.seatingDeg = 2 * between(random, conditions.leastSeatingDeg, conditions.mostSeatingDeg);
-            made.rateNmPerDeg = between(random, 0.12, 0.17);
+            double driveNmPerDeg = between(random, conditions.leastDriveNmPerDeg, conditions.mostDriveNmPerDeg);
+            var springs = Springs.drawn(new SplittableRandom(-seed));
+            made.rateNmPerDeg = conditions.springs ? springs.rateNmPerDeg(driveNmPerDeg) : between(random, 0.12, 0.17);
             made.kneeWidthDeg = between(random, 3, 8);
             made.remainingRatio = between(random, 0.05, 0.2);
             made.spikeShare = between(random, 0.04, 0.2);
@@ -70,7 +75,7 @@ enum Generator {
             made.kneeDeg = made.snugDeg() + pastSnug - made.originDeg() - knee;
             double finalNm = made.clean(made.stopDeg());
             made.noiseNm = conditions.noiseShare * finalNm;
-            made.springBackDeg = finalNm / between(random, conditions.leastDriveNmPerDeg, conditions.mostDriveNmPerDeg);
+            made.springBackDeg = finalNm / driveNmPerDeg;
             double stick = conditions.stickShare;
             double period = between(random, 2, 6);
             made.torqueOfTurn = turn -> 1 + stick * (turn / period - Math.floor(turn / period) - 0.5);
@@ -83,7 +88,7 @@ enum Generator {
                     onsetDeg,
                     made.clean(onsetDeg),
                     made.stopDeg(),
-                    Double.NaN);
+                    conditions.springs ? springs.loadKN(finalNm - made.prevailingNm) : Double.NaN);
         }
     };
 
