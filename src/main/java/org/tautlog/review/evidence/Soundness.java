@@ -5,6 +5,7 @@ import java.util.List;
 import org.tautlog.archive.KeptDecision;
 import org.tautlog.archive.ledger.DecisionAction;
 import org.tautlog.problem.Problem;
+import org.tautlog.problem.ProblemCode;
 
 /** Whether an engine may be called sound, gravest first. */
 public enum Soundness {
@@ -24,7 +25,10 @@ public enum Soundness {
     /** Every position that is known of conforms. */
     SOUND;
 
-    /** Whatever an archive has lost may speak against the engine: a recording that is worse, a decision that holds it. */
+    /**
+     * Whatever an archive has lost may speak against the engine: a recording that is worse, a decision that holds it. What a
+     * killed run left behind is no loss.
+     */
     static Soundness of(List<BoltPosition> positions, List<KeptDecision> decisions, Collection<Problem> problems) {
         var worst = positions.stream()
                 .map(BoltPosition::standing)
@@ -39,7 +43,8 @@ public enum Soundness {
             case DECIDED -> SOUND_BY_DECISION;
             case CONFORMING -> SOUND;
         };
-        var known = byPositions.compareTo(NOT_KNOWN) > 0 && !problems.isEmpty() ? NOT_KNOWN : byPositions;
+        boolean lost = problems.stream().anyMatch(problem -> problem.code() != ProblemCode.LEFTOVER);
+        var known = byPositions.compareTo(NOT_KNOWN) > 0 && lost ? NOT_KNOWN : byPositions;
         return held && known.compareTo(HELD) > 0 ? HELD : known;
     }
 

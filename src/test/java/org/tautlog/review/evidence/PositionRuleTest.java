@@ -15,6 +15,9 @@ import org.tautlog.archive.ledger.Decision;
 import org.tautlog.archive.ledger.DecisionAction;
 import org.tautlog.joint.window.FindingCode;
 import org.tautlog.judge.Verdict;
+import org.tautlog.problem.Problem;
+import org.tautlog.problem.ProblemCode;
+import org.tautlog.problem.Where;
 import org.tautlog.signature.EndState;
 
 /** A bolt taken past its yield onset is not as new: common practice, no source. */
@@ -73,6 +76,19 @@ class PositionRuleTest {
             assertEquals(accept.get(0), outrun.outrun().orElseThrow());
             assertEquals(Soundness.NOT_SOUND, Soundness.of(List.of(outrun), accept, List.of()));
         }
+    }
+
+    @Test
+    void what_an_archive_lost_leaves_an_engine_unknown_and_what_a_killed_run_left_does_not() {
+        var sound = of(List.of(tightening(1, Verdict.CONFORMING, EndState.ELASTIC, 1)), List.of());
+        assertEquals(Soundness.NOT_KNOWN, withProblem(sound, ProblemCode.MISSING));
+        assertEquals(Soundness.NOT_KNOWN, withProblem(sound, ProblemCode.UNEXPECTED));
+        assertEquals(Soundness.SOUND, withProblem(sound, ProblemCode.LEFTOVER));
+    }
+
+    private static Soundness withProblem(BoltPosition position, ProblemCode code) {
+        var problem = new Problem(code, Where.file("batches"), "as told", "", "");
+        return Soundness.of(List.of(position), List.of(), List.of(problem));
     }
 
     /** A person accepts what lies before them: common practice, no source. */
