@@ -30,6 +30,7 @@ final class FaultPage {
                 tr { border-bottom: 1px solid #ddd; } .n { text-align: right; font-variant-numeric: tabular-nums; }
                 .grid { display: grid; grid-template-columns: repeat(3, 1fr); gap: 1.2em; }
                 .grid figure { margin: 0; } figcaption { font-size: 12px; } svg { width: 100%; background: #fafafa; }
+                .sizes td:nth-child(5) { white-space: nowrap; }
                 .wide { overflow-x: auto; } .matrix { font-size: 11px; } .matrix th, .matrix td { padding: .15em .2em; }
                 .matrix tr:first-child th { vertical-align: bottom; } .matrix span { writing-mode: vertical-rl; transform: rotate(180deg); white-space: nowrap; }
                 .matrix tr + tr th { font-weight: normal; min-width: 14em; } .matrix td.n { background: #e4ecf2; }
@@ -56,7 +57,7 @@ final class FaultPage {
                     words(row.codes())));
         }
         text.append(
-                "</table>\n<h2>Found, by size</h2>\n<table><tr><th>fault</th><th class=\"n\">size</th><th>unit</th>");
+                "</table>\n<h2>Found, by size</h2>\n<table class=\"sizes\"><tr><th>fault</th><th class=\"n\">size</th><th>unit</th>");
         text.append("<th class=\"n\">n</th><th>found (interval)</th><th>called so</th><th>not passed</th></tr>\n");
         for (var row : graded) {
             boolean matters = row.size() == row.fault().matters();
