@@ -3,6 +3,7 @@ package org.tautlog.judge;
 import java.util.List;
 import java.util.Optional;
 import org.tautlog.joint.window.FindingCode;
+import org.tautlog.signature.EndState;
 
 /**
  * What an estimate of clamp load takes for granted, and which finding speaks against it. Then there is no estimate: how far
@@ -17,29 +18,34 @@ import org.tautlog.joint.window.FindingCode;
  * <p>Source: the terms of the estimate itself; that it errs under just these faults was measured on simulated tightenings.
  */
 final class ClampLoadPremises {
+    private static final String EVERY_DEGREE = "every recorded degree to have stretched the bolt";
+
     private ClampLoadPremises() {}
 
     /**
      * Why findings allow no estimate.
      *
      * @param findings what was found, gravest first
+     * @param end how far into yield the curve ends by its gradient
      * @return the reason in words; empty where every premise stands
      */
-    static Optional<String> refuted(List<Finding> findings) {
+    static Optional<String> refuted(List<Finding> findings, EndState end) {
         return findings.stream()
                 .map(Finding::code)
-                .filter(code -> !premise(code).isEmpty())
+                .filter(code -> !premise(code, end).isEmpty())
                 .findFirst()
-                .map(code -> code.title() + " was found, and an estimate takes " + premise(code));
+                .map(code -> code.title() + " was found, and an estimate takes " + premise(code, end));
     }
 
-    private static String premise(FindingCode code) {
+    /** Torque that lags and yet rises elastically to the end was lost on the way: then a part of the turn stretched nothing. */
+    private static String premise(FindingCode code, EndState end) {
         return switch (code) {
             case WRONG_PARTS, SOFT_SEATING -> "bolt and parts to be those specified";
             case ALREADY_TIGHT -> "the bolt to have been loose at the start";
             case CROSS_THREADED -> "the torque to have clamped";
             case STRIPPING -> "the thread to hold";
-            case ANGLE_SLIP, ANGLE_JUMP, TORQUE_DROP -> "every recorded degree to have stretched the bolt";
+            case ANGLE_SLIP, ANGLE_JUMP, TORQUE_DROP -> EVERY_DEGREE;
+            case ONSET_DISAGREES -> end == EndState.ELASTIC ? EVERY_DEGREE : "";
             case SENSOR_SATURATED, TRUNCATED -> "the whole curve to be recorded";
             case NOT_SEATED,
                     SNUG_TORQUE_OUTSIDE,
@@ -53,7 +59,6 @@ final class ClampLoadPremises {
                     EARLY_ONSET,
                     LATE_ONSET,
                     OVER_YIELDED,
-                    ONSET_DISAGREES,
                     WEAK_BOLT,
                     HIGH_FRICTION,
                     LOW_FRICTION,

@@ -27,8 +27,8 @@ final class DriveFaults {
                     marks.angleSlipDeg().number(),
                     rule.angleSlipDeg(),
                     "deg",
-                    "the angle went on %.1f deg at %.1f deg without the torque that belongs to it, then the torque rose as"
-                            + " before; drive or socket slipped",
+                    "the angle went on %.1f deg from %.1f deg on without the torque that belongs to it, then the torque rose"
+                            + " as before; drive or socket slipped, or the bolt's other end turned along",
                     marks.angleSlipDeg().number(),
                     marks.angleSlipAtDeg().number());
         }

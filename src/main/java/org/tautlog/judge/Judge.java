@@ -90,7 +90,7 @@ public final class Judge {
     private static Signature withClampLoad(Sheet sheet) {
         var read = sheet.signature();
         var judged = read.clampLoad().loadKN().isFound()
-                ? ClampLoadPremises.refuted(sheet.gravestFirst())
+                ? ClampLoadPremises.refuted(sheet.gravestFirst(), read.onset().endState())
                         .map(why -> read.withClampLoad(ClampLoad.none(why)))
                         .orElse(read)
                 : read;

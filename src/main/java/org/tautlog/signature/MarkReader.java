@@ -48,10 +48,10 @@ final class MarkReader {
         boolean snug = snugDeg.isFound();
         double turned = snugDeg.number() - start;
         var drop = snug ? drop(snugDeg.number()) : new double[] {0, 0};
-        var slip = snug
-                ? new SlipFinder(turning, cells, smooth, fit, noiseNm).longest(snugDeg.number())
-                : new double[] {0, 0};
         var saw = snug ? saw(snugDeg.number()) : noSnug;
+        var slip = snug
+                ? new SlipFinder(turning, cells, smooth, fit, noiseNm).longest(snugDeg.number(), saw)
+                : new double[] {0, 0};
         return new CurveMarks(
                 Feature.of(noiseNm, noiseNm / Math.sqrt(2.0 * Math.max(1, turning.size()))),
                 snug ? Feature.of(turned, snugDeg.standardUncertainty()) : noSnug,

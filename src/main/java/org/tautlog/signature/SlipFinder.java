@@ -1,5 +1,7 @@
 package org.tautlog.signature;
 
+import java.util.Arrays;
+
 /** Turn without the torque that belongs to it: drive, socket or the bolt's other end slipped. */
 final class SlipFinder {
     /** Shorter slips drown in encoder steps and noise, deg. */
@@ -9,6 +11,16 @@ final class SlipFinder {
     private static final double LASTING_DEG = 30;
 
     private static final double LOST_RATIO = 0.4;
+
+    /** Least and most turn of a straight elastic part on either side of a lag, deg; how steep it is over the torque rate. */
+    private static final double LEAST_PART_DEG = 20;
+
+    private static final double MOST_PART_DEG = 60;
+
+    private static final double AS_STEEP = 0.9;
+
+    /** A lag within this many of its standard uncertainties is noise. */
+    private static final double DEVIATIONS = 4;
 
     /** Gradient over torque rate from which on the curve is elastic again. */
     private static final double ELASTIC_RATIO = 0.8;
@@ -30,8 +42,11 @@ final class SlipFinder {
         this.noiseNm = noiseNm;
     }
 
-    /** Longest turn without the torque that belongs to it, after which torque rises as before, with its place. */
-    double[] longest(double snugDeg) {
+    /**
+     * Longest turn without the torque that belongs to it, after which torque rises as before, with its place. One spread over
+     * turn must be more than half of the torque's saw, which lags too, tooth by tooth.
+     */
+    double[] longest(double snugDeg, Feature sawNm) {
         var line = fit.line;
         if (line == null) {
             return new double[] {0, 0};
@@ -54,7 +69,16 @@ final class SlipFinder {
             }
         }
         standing(snugDeg, line, longest);
-        return longest.count <= MOST_SLIPS ? new double[] {longest.deg, longest.atDeg} : new double[] {0, 0};
+        var spread = new Longest(longest.leastDeg);
+        lagging(snugDeg, line, spread);
+        if (spread.deg * line.slope() < sawNm.number() / 2) {
+            spread = new Longest(longest.leastDeg);
+        }
+        if (longest.count > MOST_SLIPS || spread.count > MOST_SLIPS) {
+            return new double[] {0, 0};
+        }
+        var found = spread.deg > longest.deg ? spread : longest;
+        return new double[] {found.deg, found.atDeg};
     }
 
     private static final class Longest {
@@ -70,11 +94,18 @@ final class SlipFinder {
         }
 
         void offer(double slipDeg, double at) {
-            if (slipDeg > leastDeg) {
-                count++;
+            offer(slipDeg, at, false);
+        }
+
+        /** One that goes on where another ended is no further one. */
+        boolean offer(double slipDeg, double at, boolean goesOn) {
+            boolean counts = slipDeg > leastDeg;
+            if (counts) {
+                count += goesOn ? 0 : 1;
                 atDeg = slipDeg > deg ? at : atDeg;
                 deg = Math.max(deg, slipDeg);
             }
+            return counts;
         }
     }
 
@@ -96,6 +127,7 @@ final class SlipFinder {
     private void standing(double snugDeg, RobustLine line, Longest longest) {
         double half = smooth.spanDeg() / 2;
         int from = -1;
+        int before = -1;
         for (int i = cells.firstFrom(snugDeg + smooth.spanDeg()); i < cells.size(); i++) {
             if (smooth.slope(i) < LOST_RATIO * line.slope()) {
                 from = from < 0 ? i : from;
@@ -105,18 +137,82 @@ final class SlipFinder {
                     int b = Math.min(cells.size() - 1, cells.firstFrom(cells.angleDeg(i) + half / 2));
                     double rise = smooth.value(b) - smooth.value(a);
                     double here = cells.angleDeg(b) - cells.angleDeg(a) - rise / line.slope();
-                    longest.offer(Math.min(here, lasting(a, b, line)), cells.angleDeg(from));
+                    boolean goesOn = before >= 0 && cells.angleDeg(from) - cells.angleDeg(before) < half;
+                    before = longest.offer(Math.min(here, lasting(a, b, line)), cells.angleDeg(from), goesOn)
+                            ? i
+                            : before;
                 }
                 from = -1;
             }
         }
     }
 
+    /**
+     * Stretches where the torque only falls behind: the gradient lies below the elastic one for a while, and before and
+     * after it the curve is as steep as its elastic line.
+     */
+    private void lagging(double snugDeg, RobustLine line, Longest longest) {
+        double margin = fit.gradient.spanDeg() / 4;
+        double least = ELASTIC_RATIO * line.slope();
+        int from = -1;
+        for (int i = cells.firstFrom(snugDeg); i < cells.size(); i++) {
+            if (fit.gradient.slope(i) < least) {
+                from = from < 0 ? i : from;
+            } else if (from >= 0 && fit.gradient.slope(i) >= AS_STEEP * line.slope()) {
+                int a = cells.firstFrom(cells.angleDeg(from) - margin);
+                int b = cells.firstFrom(cells.angleDeg(i) + margin);
+                if (asSteep(before(a), a, line) && asSteep(b, after(b, MOST_PART_DEG), line)) {
+                    longest.offer(lasting(a, b, line), cells.angleDeg(from));
+                }
+                from = -1;
+            }
+        }
+    }
+
+    /**
+     * Whether a part is surely as steep as the elastic line: by a standard uncertainty of its slope,
+     *
+     * <pre>
+     * u = s sqrt(12 / n) / span
+     * </pre>
+     *
+     * s the residual of the elastic line, widened where neighbours are alike, n the cells. Source: least squares.
+     */
+    private boolean asSteep(int from, int to, RobustLine line) {
+        double spanDeg = to - from < 2 ? 0 : cells.angleDeg(to - 1) - cells.angleDeg(from);
+        if (spanDeg < LEAST_PART_DEG) {
+            return false;
+        }
+        int mark = cells.scratch().mark();
+        var sums = new MovingLine.Sums(
+                Arrays.copyOfRange(cells.angles(), from, to),
+                Arrays.copyOfRange(cells.torques(), from, to),
+                to - from,
+                cells.scratch());
+        sums.fit(0, to - from);
+        cells.scratch().backTo(mark);
+        double uncertainty = line.residualNm() * line.inflation() * Math.sqrt(12.0 / (to - from)) / spanDeg;
+        return sums.slope() - uncertainty >= AS_STEEP * line.slope();
+    }
+
+    private int before(int at) {
+        return cells.firstFrom(cells.angleDeg(at) - LASTING_DEG);
+    }
+
+    private int after(int at, double turnDeg) {
+        return at < cells.size() ? cells.firstFrom(cells.angleDeg(at) + turnDeg) : at;
+    }
+
     /** By how much turn the torque lags for good: mean distance from the line after a stretch and before it. */
     private double lasting(int from, int to, RobustLine line) {
-        int before = cells.firstFrom(cells.angleDeg(from) - LASTING_DEG);
-        int after = Math.min(cells.size(), cells.firstFrom(cells.angleDeg(to) + LASTING_DEG));
-        return (away(before, from + 1, line) - away(to, Math.max(after, to + 1), line)) / line.slope();
+        int before = before(from);
+        int after = Math.min(cells.size(), Math.max(after(to, LASTING_DEG), to + 1));
+        double lag = (away(before, from + 1, line) - away(to, after, line)) / line.slope();
+        double uncertainty = line.residualNm()
+                * line.inflation()
+                / line.slope()
+                * Math.sqrt(1.0 / (from + 1 - before) + 1.0 / (after - to));
+        return lag > DEVIATIONS * uncertainty ? lag : 0;
     }
 
     private double away(int from, int to, RobustLine line) {

@@ -53,7 +53,7 @@ public enum FindingCode {
     STICK_SLIP(Consequence.REVIEW, "stick-slip"),
     /** The torque fell suddenly while turning and came back. */
     TORQUE_DROP(Consequence.REVIEW, "torque drop"),
-    /** The angle went on while bolt and torque stood still: drive or socket slipped. */
+    /** The angle went on without the torque that belongs to it: drive, socket or the bolt's other end slipped. */
     ANGLE_SLIP(Consequence.NONCONFORMING, "angle slip of the tool"),
     /** The recorded angle jumps or runs back where the tool was turning on. */
     ANGLE_JUMP(Consequence.REVIEW, "angle jump in the recording"),
