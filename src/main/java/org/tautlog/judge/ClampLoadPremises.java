@@ -47,6 +47,7 @@ final class ClampLoadPremises {
             case ANGLE_SLIP, ANGLE_JUMP, TORQUE_DROP -> EVERY_DEGREE;
             case ONSET_DISAGREES -> end == EndState.ELASTIC ? EVERY_DEGREE : "";
             case SENSOR_SATURATED, TRUNCATED -> "the whole curve to be recorded";
+            case RECORDING_SHIFTED -> "torque and angle to be of the same moments";
             case NOT_SEATED,
                     SNUG_TORQUE_OUTSIDE,
                     TURN_SHORT,

@@ -69,11 +69,14 @@ public final class Judge {
                 .orElse(read);
         var sheet = new Sheet(trace.identity(), signature, specification);
         DataCheck.check(sheet);
-        WindowCheck.check(sheet);
-        StartFaults.check(sheet);
-        ThreadFaults.check(sheet);
-        DriveFaults.check(sheet);
-        Causes.check(sheet);
+        OutOfStep.check(sheet, trace.curve());
+        if (!sheet.has(FindingCode.RECORDING_SHIFTED)) {
+            WindowCheck.check(sheet);
+            StartFaults.check(sheet);
+            ThreadFaults.check(sheet);
+            DriveFaults.check(sheet);
+            Causes.check(sheet);
+        }
         var judged = specification.statedJoint().isPresent() ? withClampLoad(sheet) : signature;
         var findings = sheet.gravestFirst();
         return new Judgement(

@@ -29,7 +29,8 @@ final class Sheet {
             FindingCode.LOW_FRICTION,
             FindingCode.ANGLE_SLIP,
             FindingCode.TRUNCATED,
-            FindingCode.SENSOR_SATURATED);
+            FindingCode.SENSOR_SATURATED,
+            FindingCode.RECORDING_SHIFTED);
 
     private final TraceIdentity identity;
     private final Signature signature;

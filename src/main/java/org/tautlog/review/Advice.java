@@ -53,6 +53,8 @@ final class Advice {
                         + " measurements.";
             case JUDGING_FAILED ->
                 "Judge the tightening by hand, and send its log with the finding's words to whoever keeps this program.";
+            case RECORDING_SHIFTED ->
+                "Check how this station records and exports: torque and angle of one sample must be of one moment.";
             case DUPLICATED_RECORDING ->
                 "Find out which engine the recording is of; the other one has none and is not judged.";
         };

@@ -63,6 +63,8 @@ public enum FindingCode {
     TRUNCATED(Consequence.UNJUDGED, "recording truncated"),
     /** The torque stands at one highest value: the sensor is at its limit. */
     SENSOR_SATURATED(Consequence.UNJUDGED, "sensor saturated"),
+    /** Torque and angle were not recorded at the same moments. */
+    RECORDING_SHIFTED(Consequence.UNJUDGED, "torque and angle out of step"),
     /** The recording holds the same samples twice. */
     DUPLICATED_RECORDING(Consequence.REVIEW, "recording duplicated"),
     /** A second or later attempt on the same bolt position. */

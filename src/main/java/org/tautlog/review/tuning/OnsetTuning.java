@@ -115,7 +115,7 @@ public final class OnsetTuning {
     /** Whatever severity the specification gives it: a curve cut short has lost its end. */
     private static boolean unusable(Finding finding) {
         return switch (finding.code()) {
-            case TRUNCATED, SENSOR_SATURATED, TOO_FEW_SAMPLES, DUPLICATED_RECORDING -> true;
+            case TRUNCATED, SENSOR_SATURATED, RECORDING_SHIFTED, TOO_FEW_SAMPLES, DUPLICATED_RECORDING -> true;
             default -> false;
         };
     }
