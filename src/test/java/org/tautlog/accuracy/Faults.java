@@ -185,7 +185,7 @@ final class Faults {
                         "angle slip of 20 deg, spread over some turn",
                         "deg of turn that it is spread over",
                         List.of(80.0, 60.0, 40.0, 25.0),
-                        25,
+                        60,
                         "as an angle slip: a slow one, of a bolt that turns along for a while, is told by how far the torque"
                                 + " stays behind",
                         (made, size) -> made.slipOfTurn = turn -> 20 * Math.max(0, Math.min(1, (turn - 150) / size)),
@@ -292,11 +292,20 @@ final class Faults {
                                 TRUNCATED)
                         .withPast(18.5),
                 FaultCase.recorded(
+                        "recording shifted: its torque is late",
+                        "samples",
+                        List.of(4.0, 10.0, 30.0, 60.0),
+                        60,
+                        "at the stop the angle has run back by half its way and the torque still stands at 0.9 or more of its peak",
+                        Faults::late,
+                        RECORDING_SHIFTED),
+                FaultCase.recorded(
                                 "sensor saturated",
                                 "N·m limit of the sensor",
                                 List.of(70.0, 65.0, 60.0, 50.0),
                                 70,
-                                "`saturated-samples` turning samples in a row stand at exactly the highest torque",
+                                "`saturated-samples` turning samples in a row stand at the highest torque, to a digit, three times as long"
+                                + " as at any torque below",
                                 (curve, size) -> Curve.of(
                                         curve.anglesDeg(),
                                         Arrays.stream(curve.torquesNm())
@@ -321,6 +330,17 @@ final class Faults {
             from++;
         }
         return MadeCurve.part(curve, from, curve.size());
+    }
+
+    private static Curve late(Curve curve, double samples) {
+        var late = Curve.of(
+                curve.anglesDeg(),
+                IntStream.range(0, curve.size())
+                        .mapToDouble(i -> curve.torqueNm(Math.max(0, i - (int) samples)))
+                        .toArray());
+        return curve.hasTime()
+                ? late.withTimeS(IntStream.range(0, curve.size()).mapToDouble(curve::timeS).toArray())
+                : late;
     }
 
     private static Curve twice(Curve curve, double how) {
