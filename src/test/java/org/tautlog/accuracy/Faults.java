@@ -305,7 +305,7 @@ final class Faults {
                                 List.of(70.0, 65.0, 60.0, 50.0),
                                 70,
                                 "`saturated-samples` turning samples in a row stand at the highest torque, to a digit, three times as long"
-                                + " as at any torque below",
+                                        + " as at any torque below",
                                 (curve, size) -> Curve.of(
                                         curve.anglesDeg(),
                                         Arrays.stream(curve.torquesNm())
@@ -339,7 +339,9 @@ final class Faults {
                         .mapToDouble(i -> curve.torqueNm(Math.max(0, i - (int) samples)))
                         .toArray());
         return curve.hasTime()
-                ? late.withTimeS(IntStream.range(0, curve.size()).mapToDouble(curve::timeS).toArray())
+                ? late.withTimeS(IntStream.range(0, curve.size())
+                        .mapToDouble(curve::timeS)
+                        .toArray())
                 : late;
     }
 

@@ -131,7 +131,8 @@ public final class TuningText {
     private static String says(TuningReview review, ThresholdTuning tuning, Tuned tuned) {
         var title = Sentence.capital(tuning.criterion().title()) + ": ";
         if (review.unexplained(tuning.criterion())) {
-            return title + deg(tuned.standing().spreadDeg()) + " deg of spread are left where measuring and reading explain "
+            return title + deg(tuned.standing().spreadDeg())
+                    + " deg of spread are left where measuring and reading explain "
                     + deg(review.explainedDeg())
                     + " deg; check that each outcome is that of its trace. No threshold is proposed.";
         }

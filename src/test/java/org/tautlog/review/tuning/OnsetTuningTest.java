@@ -66,7 +66,9 @@ class OnsetTuningTest {
                 IntStream.range(0, measured.size())
                         .mapToObj(i -> of(
                                 measured.get(i),
-                                measured.get((i + 1) % measured.size()).measured().points()))
+                                measured.get((i + 1) % measured.size())
+                                        .measured()
+                                        .points()))
                         .toList(),
                 OFFSET_DEG,
                 1);
