@@ -4,13 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tautlog.accuracy.CauseStudy.Placed;
 import org.tautlog.line.CausedShift.Kind;
 import org.tautlog.line.CausedShift.Shows;
+import org.tautlog.review.cause.Pattern;
 
 /** Causes of a clear size are named, and none wrongly: the cause study in small. */
 class CausesToldApartTest {
@@ -36,6 +39,22 @@ class CausesToldApartTest {
         var graded = CauseStudy.grade(placed, 1, N);
         assertEquals(Map.of(), graded.wrong());
         assertTrue(graded.right() >= LEAST_RIGHT, graded.toString());
+    }
+
+    /** A lot that was turned mostly before or mostly after the step is not told apart from the rest by it. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.5, 0.5})
+    void a_station_whose_snug_stage_moved_makes_no_bolt_lot_differ(double size) {
+        for (long seed = 103; seed <= 105; seed++) {
+            var found = CauseStudy.diagnosed(new Placed(Kind.SNUG_TORQUE, size, Shows.ONE_STATION), seed);
+            assertTrue(found.stream().anyMatch(one -> one.pattern() == Pattern.ALL_SPINDLES), found.toString());
+            for (var lot : found) {
+                if (lot.pattern() == Pattern.ONE_LOT) {
+                    assertEquals(Optional.empty(), lot.named());
+                    assertTrue(lot.chance() > lot.other(), lot.toString());
+                }
+            }
+        }
     }
 
     @Test

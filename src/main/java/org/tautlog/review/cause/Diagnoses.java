@@ -57,16 +57,16 @@ public final class Diagnoses {
         var found = new ArrayList<Diagnosis>();
         found.addAll(diagnoses.faulty(peers));
         peers.cases().forEach(one -> found.add(diagnoses.spindle(one)));
-        StationSteps.of(peers, readings)
-                .forEach(step -> found.add(diagnoses.ranked(
-                        step.pattern(),
-                        Against.BEFORE,
-                        Ordinary.goodParts(),
-                        "station " + step.station(),
-                        step.without(),
-                        step.with())));
+        var steps = StationSteps.of(peers, readings);
+        steps.forEach(step -> found.add(diagnoses.ranked(
+                step.pattern(),
+                Against.BEFORE,
+                Ordinary.goodParts(),
+                "station " + step.station(),
+                step.without(),
+                step.with())));
         found.addAll(diagnoses.offsets(specification, peers));
-        found.addAll(diagnoses.lots(lots));
+        found.addAll(diagnoses.lots(lots, readings.without(steps)));
         peers.unusual().forEach(one -> found.add(diagnoses.tightening(one)));
         return List.copyOf(found);
     }
@@ -138,12 +138,12 @@ public final class Diagnoses {
                 with);
     }
 
-    /** Surest first; a lot that is told apart is no peer of the next. */
-    private List<Diagnosis> lots(List<String> lots) {
+    /** Surest first; a lot that is told apart is no peer of the next, and no lot answers for a step of a station. */
+    private List<Diagnosis> lots(List<String> lots, Readings steady) {
         var found = new ArrayList<Diagnosis>();
         for (int i = 0; i < lots.size(); i++) {
             var told = lots.subList(0, i + 1);
-            var without = readings.engines(other -> !told.contains(other));
+            var without = steady.engines(other -> !told.contains(other));
             if (!without.isEmpty()) {
                 found.add(ranked(
                         Pattern.ONE_LOT,
@@ -151,7 +151,7 @@ public final class Diagnoses {
                         Ordinary.goodLots(),
                         "lot " + lots.get(i),
                         without,
-                        readings.engines(lots.get(i)::equals)));
+                        steady.engines(lots.get(i)::equals)));
             }
         }
         return found;

@@ -138,6 +138,21 @@ final class Readings {
                 .toList();
     }
 
+    /** The same as if stations had made no step. */
+    Readings without(List<StationSteps.Step> steps) {
+        return new Readings(
+                all.stream().map(reading -> without(reading, steps)).toList(), levels, rundownDeg, this.steps);
+    }
+
+    private static Reading without(Reading reading, List<StationSteps.Step> steps) {
+        var cues = new EnumMap<Cue, Double>(reading.cues());
+        steps.stream()
+                .filter(step -> step.touches(reading))
+                .forEach(step ->
+                        step.size().forEach((cue, size) -> cues.computeIfPresent(cue, (same, value) -> value - size)));
+        return new Reading(reading.tightening(), reading.stream(), cues);
+    }
+
     /** What all spindles together did on each engine with bolts of some lots, spindle by spindle alike. */
     List<Map<Cue, Double>> engines(Predicate<String> lot) {
         return together(reading -> lot.test(reading.tightening().boltLot())).values().stream()

@@ -18,8 +18,19 @@ import org.tautlog.review.stream.StreamReview;
 final class StationSteps {
     private static final int NEAR_ENGINES = 16;
 
-    /** Both sides of a station's surest step, engine by engine. */
-    record Step(String station, Pattern pattern, List<Map<Cue, Double>> without, List<Map<Cue, Double>> with) {}
+    /** Both sides of a station's surest step, engine by engine, and how far its readings moved within one bolt lot. */
+    record Step(
+            String station,
+            Pattern pattern,
+            List<Map<Cue, Double>> without,
+            List<Map<Cue, Double>> with,
+            Set<String> since,
+            Map<Cue, Double> size) {
+        boolean touches(Reading reading) {
+            return reading.stream().station().equals(station)
+                    && since.contains(reading.tightening().serial());
+        }
+    }
 
     private StationSteps() {}
 
@@ -43,7 +54,9 @@ final class StationSteps {
                             station,
                             change.ofStreams() == 1 ? Pattern.ONLY_SPINDLE : Pattern.ALL_SPINDLES,
                             rows(engines, after, false),
-                            rows(engines, after, true)));
+                            rows(engines, after, true),
+                            after,
+                            size(own, first)));
                 }
             }
         }
@@ -65,10 +78,32 @@ final class StationSteps {
 
     /** Whether most bolts just before and just after the step are of different lots. */
     private static boolean newLot(List<Reading> own, int first) {
-        int near = NEAR_ENGINES * own.size() / serials(own).size();
-        var before = mostOf(own.subList(Math.max(0, first - near), first));
-        var after = mostOf(own.subList(first, Math.min(own.size(), first + near)));
-        return !before.equals(after);
+        return !mostOf(before(own, first)).equals(mostOf(after(own, first)));
+    }
+
+    private static List<Reading> before(List<Reading> own, int first) {
+        return own.subList(Math.max(0, first - near(own)), first);
+    }
+
+    private static List<Reading> after(List<Reading> own, int first) {
+        return own.subList(first, Math.min(own.size(), first + near(own)));
+    }
+
+    private static int near(List<Reading> own) {
+        return NEAR_ENGINES * own.size() / serials(own).size();
+    }
+
+    /** How far the usual cues moved, by bolts of one lot, so that lots may be held against each other without the step. */
+    private static Map<Cue, Double> size(List<Reading> own, int first) {
+        var lot = mostOf(before(own, first));
+        return Readings.less(usual(after(own, first), lot), usual(before(own, first), lot));
+    }
+
+    private static Map<Cue, Double> usual(List<Reading> readings, String lot) {
+        return Readings.medians(readings.stream()
+                .filter(reading -> lot.equals(reading.tightening().boltLot()))
+                .map(Reading::cues)
+                .toList());
     }
 
     private static String mostOf(List<Reading> readings) {
