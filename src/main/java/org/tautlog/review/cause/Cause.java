@@ -5,8 +5,8 @@ package org.tautlog.review.cause;
  *
  * <p>Sizes are one standard deviation of what the trade meets when the cause is there; shares of patterns say of a hundred
  * such troubles how many show on one spindle, on all alike, with one lot, in one tightening. Common practice, no source: a
- * tool's sensors stay with their spindle, coating and strength come with the lot, a programme is sent to all spindles. The
- * standards that the checks name are cited from memory.
+ * tool's sensors stay with their spindle, coating and strength come with the lot, a programme is sent to all spindles and no
+ * bolt lot sets the torque at which its snug stage ends. The standards that the checks name are cited from memory.
  */
 public enum Cause {
     /** Friction of thread and head, by lubricant or coating. */
@@ -80,8 +80,8 @@ public enum Cause {
             "N·m",
             0.5,
             65,
-            20,
-            3,
+            23,
+            0,
             12,
             "Compare programmed snug torque, speed and switch-over of this spindle's snug stage with the spindle beside it."),
     /** Turn that the tool makes past the snug point. */

@@ -120,6 +120,18 @@ class RankingTest {
         assertTrue(found.named().isEmpty(), found.toString());
     }
 
+    /** A programme that moved as a lot began shows with the lot, and no bolt sets the torque at which the stage ends. */
+    @Test
+    void the_snug_stage_is_never_the_cause_of_a_bolt_lot() {
+        var shift = Map.of(Cause.SNUG_TORQUE, 0.5);
+        assertEquals(
+                Optional.of(Cause.SNUG_TORQUE),
+                ranked(Pattern.ALL_SPINDLES, shift).named().map(RankedCause::cause));
+        var lot = ranked(Pattern.ONE_LOT, shift);
+        assertEquals(Optional.empty(), lot.named());
+        assertTrue(lot.left().stream().noneMatch(one -> one.cause() == Cause.SNUG_TORQUE), lot.toString());
+    }
+
     /** The same stray, once of one tightening of hundreds, once of a spindle that moved. */
     @Test
     void one_stray_tightening_is_weak_evidence() {
