@@ -41,13 +41,6 @@ class CauseStudy {
     /** What was placed. */
     record Placed(Kind kind, double size, Shows shows) {}
 
-    /** One placed cause over many shifts. */
-    record Graded(Placed placed, int n, int right, int untold, int unseen, Map<String, Integer> wrong) {
-        int wrongs() {
-            return wrong.values().stream().mapToInt(Integer::intValue).sum();
-        }
-    }
-
     static final List<Placed> PLACED = List.of(
             new Placed(Kind.TORQUE_SCALE, 0.03, Shows.ONE_SPINDLE),
             new Placed(Kind.TORQUE_SCALE, 0.06, Shows.ONE_SPINDLE),
@@ -82,7 +75,7 @@ class CauseStudy {
 
     @Test
     void write_the_report() throws IOException {
-        var graded = new ArrayList<Graded>();
+        var graded = new ArrayList<GradedCause>();
         for (var placed : PLACED) {
             graded.add(grade(placed, FIRST_SEED, N));
         }
@@ -95,20 +88,16 @@ class CauseStudy {
                         + CausePage.ofPairs(pairs, ShiftPairs.untouched(FIRST_SEED, UNTOUCHED_PAIRS)));
     }
 
-    static Graded grade(Placed placed, long firstSeed, int n) {
-        int[] counts = new int[3];
-        var wrong = new TreeMap<String, Integer>();
-        LongStream.range(firstSeed, firstSeed + n)
+    static GradedCause grade(Placed placed, long firstSeed, int n) {
+        var found = LongStream.range(firstSeed, firstSeed + n)
                 .parallel()
-                .mapToObj(seed -> diagnosed(placed, seed).stream()
-                        .filter(one -> about(placed.shows(), one, seed))
-                        .findFirst())
-                .toList()
-                .forEach(one -> count(placed, one, counts, wrong));
-        return new Graded(placed, n, counts[0], counts[1], counts[2], wrong);
+                .mapToObj(seed -> diagnosed(placed, seed))
+                .toList();
+        return GradedCause.of(placed, firstSeed, found);
     }
 
-    private static boolean about(Shows shows, Diagnosis one, long seed) {
+    /** Whether something that was found is what the cause was placed on. */
+    static boolean about(Shows shows, Diagnosis one, long seed) {
         var touched = CausedShift.touched(seed);
         return switch (shows) {
             case ONE_SPINDLE, SPINDLE_ALL_SHIFT -> one.what().equals(touched);
@@ -151,23 +140,6 @@ class CauseStudy {
         return (int) all.stream()
                 .filter(one -> one.pattern() == pattern && one.named().isPresent())
                 .count();
-    }
-
-    static void count(Placed placed, Optional<Diagnosis> one, int[] counts, Map<String, Integer> wrong) {
-        if (one.isEmpty()) {
-            counts[2]++;
-        } else if (one.get().named().isEmpty()) {
-            counts[1]++;
-        } else {
-            var named = one.get().named().get();
-            boolean right =
-                    cause(placed.kind()).filter(named.cause()::equals).isPresent() && named.size() * placed.size() > 0;
-            if (right) {
-                counts[0]++;
-            } else {
-                wrong.merge(named.cause().title(), 1, Integer::sum);
-            }
-        }
     }
 
     /** The one cause to name; empty where two were placed and none must be. */

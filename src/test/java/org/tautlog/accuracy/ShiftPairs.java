@@ -3,10 +3,8 @@ package org.tautlog.accuracy;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.LongStream;
-import org.tautlog.accuracy.CauseStudy.Graded;
 import org.tautlog.accuracy.CauseStudy.Placed;
 import org.tautlog.judge.Judgement;
 import org.tautlog.line.CausedShift;
@@ -22,9 +20,6 @@ import org.tautlog.trace.TraceIdentity;
 /** Pairs of shifts by the same tools on other bolts of other lots: what is said of a spindle against the shift before. */
 final class ShiftPairs {
     static final int ENGINES = 28;
-
-    /** One cause over many pairs, and how often a cause was named for a spindle that it was not placed on. */
-    record GradedPairs(Graded graded, int elsewhere) {}
 
     /** What was said in pairs in which nothing was placed. */
     record UntouchedPairs(int pairs, int differed, int named) {}
@@ -54,23 +49,12 @@ final class ShiftPairs {
         return new Placed(kind, size, Shows.SPINDLE_ALL_SHIFT);
     }
 
-    static GradedPairs grade(Placed placed, long firstSeed, int n) {
-        var counts = new int[3];
-        var wrong = new TreeMap<String, Integer>();
-        int elsewhere = 0;
+    static GradedCause grade(Placed placed, long firstSeed, int n) {
         var found = LongStream.range(firstSeed, firstSeed + n)
                 .parallel()
                 .mapToObj(seed -> since(placed, seed))
                 .toList();
-        for (int i = 0; i < n; i++) {
-            var touched = CausedShift.touched(firstSeed + i);
-            var own = found.get(i).stream().filter(one -> one.what().equals(touched));
-            CauseStudy.count(placed, own.findFirst(), counts, wrong);
-            elsewhere += (int) found.get(i).stream()
-                    .filter(one -> !one.what().equals(touched) && one.named().isPresent())
-                    .count();
-        }
-        return new GradedPairs(new Graded(placed, n, counts[0], counts[1], counts[2], wrong), elsewhere);
+        return GradedCause.of(placed, firstSeed, found);
     }
 
     static UntouchedPairs untouched(long firstSeed, int n) {

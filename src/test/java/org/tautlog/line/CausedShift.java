@@ -3,6 +3,9 @@ package org.tautlog.line;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.tautlog.joint.Friction;
 
@@ -70,6 +73,31 @@ public final class CausedShift {
     /** First and last engine of the bolt lot that is touched where the cause follows a lot: the second of three. */
     private static boolean inLot(int engine) {
         return BoltLot.ofEngine(engine, 1).mark().equals("A18");
+    }
+
+    /** How far the strength of one lot's bolts lies from that of the shift's other lots, a share of the usual one. */
+    public static double strengthApart(String mark, long seed) {
+        return apart(mark, seed, engine -> BoltLot.ofEngine(engine, seed).yieldMPa()) / BoltLot.USUAL_YIELD_MPA;
+    }
+
+    /** How far friction of one lot's bolts lies from that of the shift's other lots, a share of the usual one. */
+    public static double frictionApart(String mark, long seed) {
+        var usual = FenwaterEngine.USUAL_FRICTION;
+        return 2
+                * apart(
+                        mark,
+                        seed,
+                        engine -> BoltLot.ofEngine(engine, seed).frictionShift() + Drift.friction(engine, seed))
+                / (usual.threadMu() + usual.underHeadMu());
+    }
+
+    private static double apart(String mark, long seed, IntToDoubleFunction ofEngine) {
+        var sides = IntStream.rangeClosed(1, ENGINES)
+                .boxed()
+                .collect(Collectors.partitioningBy(
+                        engine -> BoltLot.ofEngine(engine, seed).mark().equals(mark),
+                        Collectors.averagingDouble(ofEngine::applyAsDouble)));
+        return sides.get(true) - sides.get(false);
     }
 
     /**
