@@ -2,6 +2,7 @@ package org.tautlog.archive;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.List;
@@ -15,7 +16,9 @@ import org.tautlog.review.evidence.DossierReader;
  * How long the questions of a dossier and of a shift take in an archive that {@link MillionTightenings} filled; no test,
  * run by hand.
  *
- * <pre> java -cp target/test-classes:target/tautlog.jar org.tautlog.archive.ArchiveTimes DIR SERIAL FROM BEFORE </pre>
+ * <pre> java -cp target/test-classes:target/tautlog.jar org.tautlog.archive.ArchiveTimes DIR SERIAL FROM BEFORE [started] </pre>
+ *
+ * <p>With {@code started} the embedded engine is unpacked and started once before the first question, as part of start-up.
  */
 final class ArchiveTimes {
     private ArchiveTimes() {}
@@ -28,6 +31,15 @@ final class ArchiveTimes {
     public static void main(String[] args) throws IOException {
         var from = OffsetDateTime.parse(args[2]);
         var before = OffsetDateTime.parse(args[3]);
+        if (args.length > 4) {
+            time("start of the engine", () -> {
+                try (var engine = Duck.open(Path.of(args[0]))) {
+                    return engine.isClosed() ? 0 : 1;
+                } catch (SQLException e) {
+                    throw new IOException(e);
+                }
+            });
+        }
         for (int round = 1; round <= 3; round++) {
             System.out.println("round " + round);
             try (var query = Archive.open(Path.of(args[0])).query()) {
