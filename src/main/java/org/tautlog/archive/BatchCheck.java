@@ -10,7 +10,7 @@ import org.tautlog.archive.EnteredBatches.Standing;
 import org.tautlog.archive.Snapshot.Batch;
 import org.tautlog.problem.Problem;
 
-/** Checks single batches of a snapshot: files, rows and manifest. Several may be checked at once. */
+/** Checks single batches of a snapshot: files, rows and manifest. */
 final class BatchCheck {
     private final Set<Batch> counting;
     private final Set<String> replaced;

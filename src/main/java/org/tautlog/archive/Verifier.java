@@ -1,7 +1,6 @@
 package org.tautlog.archive;
 
 import java.io.IOException;
-import java.io.InterruptedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.PublicKey;
@@ -9,9 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
 import org.tautlog.archive.BatchCheck.Found;
 import org.tautlog.archive.SealCheck.Signed;
@@ -24,7 +20,6 @@ import org.tautlog.problem.Where;
 /** Checks everything; waits for no writer, and starts again where one changed the batches meanwhile. */
 final class Verifier {
     private static final int MOST_STARTS = 5;
-    private static final int AT_ONCE = 2;
     private static final String NOT_OURS = "nothing of the archive belongs there";
 
     private final ArchiveFolder archive;
@@ -86,27 +81,15 @@ final class Verifier {
                         .count());
     }
 
-    /** Two batches at once, however many processors there are: each takes memory. */
+    /** One batch after the other: two at once took longer and more memory. */
     private List<Found> checkBatches(Snapshot snapshot) throws IOException {
         var check = new BatchCheck(snapshot);
-        var workers = Executors.newFixedThreadPool(AT_ONCE);
-        try {
-            var open = new ArrayList<Future<Found>>();
-            snapshot.present().forEach(batch -> open.add(workers.submit(() -> check.check(batch))));
-            var all = new ArrayList<Found>();
-            for (var one : open) {
-                all.add(one.get());
-                eachBatch.run();
-            }
-            return all;
-        } catch (ExecutionException e) {
-            throw e.getCause() instanceof IOException cause ? cause : new IOException(e.getMessage(), e);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new InterruptedIOException("stopped while the archive was checked");
-        } finally {
-            workers.shutdownNow();
+        var all = new ArrayList<Found>();
+        for (var batch : snapshot.present()) {
+            all.add(check.check(batch));
+            eachBatch.run();
         }
+        return all;
     }
 
     /** Every batch that ever came in must be there still: itself or, by its manifest and rows, within a merged one. */
