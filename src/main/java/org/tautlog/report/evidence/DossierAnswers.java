@@ -122,11 +122,14 @@ public final class DossierAnswers {
     /** What a decision covers stays told: a reader of the answer alone must know which bolt it was, and why. */
     private static String covered(BoltPosition position, KeptDecision decision) {
         var judgement = position.last().orElseThrow().judgement();
-        return name(position) + ": " + judgement.verdict().word()
-                + judgement.findings().stream()
-                        .filter(finding -> finding.severity() != Consequence.NOTE)
-                        .map(finding -> ListedModel.title(finding) + " (" + ListedModel.message(finding) + ')')
-                        .collect(Collectors.joining("; ", ", ", ""))
+        var more = judgement.findings().stream()
+                .skip(1)
+                .filter(finding -> finding.severity() != Consequence.NOTE)
+                .map(ListedModel::title)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return name(position) + ": " + judgement.verdict().word() + headline(position)
+                + (more.isEmpty() ? "" : "; " + more)
                 + ". Decided: " + sentence(decision);
     }
 
