@@ -55,6 +55,16 @@ final class Cells {
         return to - from < 2 ? 0 : (torqueNm[to - 1] - torqueNm[from]) / (angleDeg[to - 1] - angleDeg[from]);
     }
 
+    /** Line through some cells, at least one; its sums stand about the last of them, and it is not fitted again. */
+    MovingLine.Sums fitted(int from, int to) {
+        int mark = scratch.mark();
+        var line = new MovingLine.Sums(
+                Arrays.copyOfRange(angleDeg, from, to), Arrays.copyOfRange(torqueNm, from, to), to - from, scratch);
+        line.fit(0, to - from);
+        scratch.backTo(mark);
+        return line;
+    }
+
     MovingLine line(double spanDeg) {
         return new MovingLine(angleDeg, size, sums, spanDeg, scratch);
     }

@@ -1,6 +1,5 @@
 package org.tautlog.signature;
 
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -249,13 +248,8 @@ public final class SignatureReader {
         double unseenNm = unseenDeg * Math.max(0, smooth.slope(cells.size() - 1)) / Math.sqrt(3);
         var torque = Feature.of(curve.torqueNm(stop.sample()), Math.hypot(noise, unseenNm));
         if (n >= 4) {
-            var sums = new MovingLine.Sums(
-                    Arrays.copyOfRange(cells.angles(), from, cells.size()),
-                    Arrays.copyOfRange(cells.torques(), from, cells.size()),
-                    n,
-                    cells.scratch());
-            sums.fit(0, n);
-            torque = Feature.of(sums.at(deg), Math.hypot(2 * cellNoise / Math.sqrt(n), unseenNm));
+            torque = Feature.of(
+                    cells.fitted(from, cells.size()).at(deg), Math.hypot(2 * cellNoise / Math.sqrt(n), unseenNm));
         }
         var turn = snugDeg.isFound()
                 ? Feature.of(

@@ -1,7 +1,5 @@
 package org.tautlog.signature;
 
-import java.util.Arrays;
-
 /** Turn without the torque that belongs to it: drive, socket or the bolt's other end slipped. */
 final class SlipFinder {
     /** Shorter slips drown in encoder steps and noise, deg. */
@@ -183,16 +181,8 @@ final class SlipFinder {
         if (spanDeg < LEAST_PART_DEG) {
             return false;
         }
-        int mark = cells.scratch().mark();
-        var sums = new MovingLine.Sums(
-                Arrays.copyOfRange(cells.angles(), from, to),
-                Arrays.copyOfRange(cells.torques(), from, to),
-                to - from,
-                cells.scratch());
-        sums.fit(0, to - from);
-        cells.scratch().backTo(mark);
         double uncertainty = line.residualNm() * line.inflation() * Math.sqrt(12.0 / (to - from)) / spanDeg;
-        return sums.slope() - uncertainty >= AS_STEEP * line.slope();
+        return cells.fitted(from, to).slope() - uncertainty >= AS_STEEP * line.slope();
     }
 
     private int before(int at) {

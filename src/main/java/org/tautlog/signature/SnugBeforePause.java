@@ -75,12 +75,6 @@ final class SnugBeforePause {
     }
 
     private static double ownSlope(Cells cells, int from, int to) {
-        var sums = new MovingLine.Sums(
-                java.util.Arrays.copyOfRange(cells.angles(), from, to),
-                java.util.Arrays.copyOfRange(cells.torques(), from, to),
-                to - from,
-                cells.scratch());
-        sums.fit(0, to - from);
-        return sums.slope();
+        return cells.fitted(from, to).slope();
     }
 }

@@ -1,6 +1,5 @@
 package org.tautlog.signature;
 
-import java.util.Arrays;
 import java.util.Locale;
 import org.tautlog.joint.window.ReadingRule;
 import org.tautlog.joint.window.TighteningMethod;
@@ -106,18 +105,13 @@ final class SnugFinder {
             int middle = cells.firstFrom(deg);
             int from = Math.max(0, Math.min(middle - n / 2, cells.size() - n));
             int to = Math.min(cells.size(), from + n);
-            var sums = new MovingLine.Sums(
-                    Arrays.copyOfRange(cells.angles(), from, to),
-                    Arrays.copyOfRange(cells.torques(), from, to),
-                    to - from,
-                    cells.scratch());
-            sums.fit(0, to - from);
+            var line = cells.fitted(from, to);
             boolean ownSlope = cells.angleDeg(to - 1) - cells.angleDeg(from) >= smoothSpanDeg;
-            double slope = ownSlope ? sums.slope() : smoothSlope;
+            double slope = ownSlope ? line.slope() : smoothSlope;
             if (slope <= 0) {
                 return start;
             }
-            deg = sums.meanX() + (snugNm - sums.meanY()) / slope;
+            deg = line.meanX() + (snugNm - line.meanY()) / slope;
         }
         return deg;
     }

@@ -1,6 +1,5 @@
 package org.tautlog.signature;
 
-import java.util.Arrays;
 import org.tautlog.trace.Curve;
 
 /** The snug stage of a tightening: the highest torque that the tool brought before it paused or changed its stage. */
@@ -80,19 +79,14 @@ final class SnugStage {
         if (to - from < FEWEST_CELLS) {
             return Feature.missing("too few cells before the end of the snug stage");
         }
-        var sums = new MovingLine.Sums(
-                Arrays.copyOfRange(cells.angles(), from, to),
-                Arrays.copyOfRange(cells.torques(), from, to),
-                to - from,
-                cells.scratch());
-        sums.fit(0, to - from);
-        double highest = sums.at(endDeg);
+        var line = cells.fitted(from, to);
+        double highest = line.at(endDeg);
         for (int i = 0; i < from; i++) {
             highest = Math.max(highest, smooth.value(i));
         }
         double squares = 0;
         for (int i = from; i < to; i++) {
-            squares += Math.pow(cells.torqueNm(i) - sums.at(cells.angleDeg(i)), 2);
+            squares += Math.pow(cells.torqueNm(i) - line.at(cells.angleDeg(i)), 2);
         }
         double uncertainty = 2 * Math.sqrt(squares / (to - from - 2) / (to - from));
         return Feature.of(highest, Math.hypot(uncertainty, slope * unseenDeg(at) / Math.sqrt(3)));
